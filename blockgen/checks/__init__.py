@@ -1,0 +1,25 @@
+"""Checks of a plan: coded findings, never a change of the plan."""
+
+from __future__ import annotations
+
+from blockgen.checks.finding import Finding
+from blockgen.checks.joints import joints
+from blockgen.checks.making import making
+from blockgen.checks.seating import seating
+from blockgen.checks.shaft_line import shaft_line
+from blockgen.checks.sizes import sizes
+from blockgen.plan import Plan
+
+__all__ = ["Finding", "check"]
+
+
+def check(plan: Plan) -> tuple[Finding, ...]:
+    """Check a plan.
+
+    Args:
+        plan: A sized block.
+
+    Returns:
+        Every finding, in the order shaft line, seats, sizes, screws, making.
+    """
+    return (*shaft_line(plan), *seating(plan), *sizes(plan), *joints(plan), *making(plan))

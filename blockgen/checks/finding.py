@@ -1,0 +1,105 @@
+"""A coded finding about a plan, and the three ways in which a value meets its limit."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, field
+from typing import Literal
+
+from blockgen.plan import Plan
+from blockgen.record import Input
+
+Verdict = Literal["pass", "warn", "fail", "not_assessed"]
+
+# Rounding in the chain of sizes is no reason to fail.
+_HAIR = 1e-6
+
+
+@dataclass(frozen=True, slots=True)
+class Finding:
+    """One check of a plan.
+
+    Args:
+        id: Stable code, for instance ``motor_grip``.
+        title: The check in one line.
+        value: What the plan has, in ``unit``; None where it is not assessed.
+        limit: What is asked for, in ``unit``.
+        unit: Unit of value and limit.
+        margin: 1 - use, use = demand over capacity; at least 0 passes.
+        verdict: pass, warn, fail or not_assessed.
+        explanation: What it means and what to do.
+        inputs: Inputs by key.
+        source: Where the limit comes from.
+    """
+
+    id: str
+    title: str
+    value: float | None
+    limit: float | None
+    unit: str
+    margin: float | None
+    verdict: Verdict
+    explanation: str
+    inputs: Mapping[str, Input] = field(default_factory=dict)
+    source: str = "common practice, no source"
+
+
+@dataclass(frozen=True, slots=True)
+class Question:
+    """What is asked of a plan: code, title, keys of the inputs, source of the limit, and what a miss means."""
+
+    id: str
+    title: str
+    keys: tuple[str, ...]
+    miss: str
+    source: str = "common practice, no source"
+    otherwise: Verdict = "fail"
+
+
+def inputs_of(plan: Plan, keys: Iterable[str]) -> Mapping[str, Input]:
+    """Return the records behind a check as inputs; keys that are not known are left out."""
+    return {key: plan.records[key].as_input() for key in keys if key in plan.records}
+
+
+def at_least(plan: Plan, ask: Question, value: float, limit: float, unit: str = "mm") -> Finding:
+    """Return the finding for a value that must not be below its limit, both in ``unit``."""
+    margin = 1 - limit / value if value > 0 else (0.0 if limit <= value else -1.0)
+    return _finding(plan, ask, value, limit, unit, margin, holds=value >= limit - _HAIR)
+
+
+def at_most(plan: Plan, ask: Question, value: float, limit: float, unit: str = "mm") -> Finding:
+    """Return the finding for a value that must not be above its limit, both in ``unit``."""
+    margin = 1 - value / limit if limit > 0 else (0.0 if value <= limit else -1.0)
+    return _finding(plan, ask, value, limit, unit, margin, holds=value <= limit + _HAIR)
+
+
+def within(plan: Plan, ask: Question, value: float, interval: tuple[float, float], unit: str = "mm") -> Finding:
+    """Return the finding for a value that must lie in an interval; its use counts from the middle."""
+    middle, half = (interval[0] + interval[1]) / 2, (interval[1] - interval[0]) / 2
+    use = abs(value - middle) / half if half > 0 else (0.0 if abs(value - middle) < _HAIR else 2.0)
+    holds = interval[0] - _HAIR <= value <= interval[1] + _HAIR
+    limit = interval[1] if value > middle else interval[0]
+    return _finding(plan, ask, value, limit, unit, 1 - use, holds=holds)
+
+
+def _finding(
+    plan: Plan, ask: Question, value: float, limit: float, unit: str, margin: float, *, holds: bool
+) -> Finding:
+    verdict: Verdict = "pass" if holds else ask.otherwise
+    rounded = max(round(margin, 4), 0.0) if holds else min(round(margin, 4), -0.0001)
+    text = "holds" if holds else ask.miss
+    return Finding(
+        ask.id, ask.title, round(value, 4), round(limit, 4), unit, rounded, verdict, text, inputs_of(plan, ask.keys),
+        ask.source,
+    )  # fmt: skip
+
+
+def not_assessed(plan: Plan, ask: Question, missing: str) -> Finding:
+    """Return the finding for a check whose data are not given; nothing is assumed for it."""
+    text = f"not assessed: {missing} is not given"
+    return Finding(ask.id, ask.title, None, None, "", None, "not_assessed", text, inputs_of(plan, ask.keys), ask.source)
+
+
+def remark(plan: Plan, ask: Question, verdict: Verdict, text: str) -> Finding:
+    """Return a finding that is a statement and no comparison."""
+    return Finding(ask.id, ask.title, None, None, "", None, verdict, text, inputs_of(plan, ask.keys), ask.source)

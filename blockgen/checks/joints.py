@@ -1,0 +1,76 @@
+"""Simple checks of the screws: engagement, screw not bottoming, stripping, slip of the base joint."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from blockgen.checks.finding import Finding, Question, at_least, at_most, not_assessed
+from blockgen.mechanics.bolts import least_preload
+from blockgen.mechanics.slip import slip_safety
+from blockgen.plan import Fastener, Plan
+
+_VDI = "VDI 2230 form, from memory"
+
+
+def joints(plan: Plan) -> Iterator[Finding]:
+    """Yield the checks of every screw group."""
+    for fastener in plan.fasteners:
+        if fastener.where != "dowel":
+            yield engagement(plan, fastener)
+            yield from not_bottoming(plan, fastener)
+    yield slip(plan)
+
+
+def _end(fastener: Fastener) -> str:
+    return fastener.where.removesuffix("_flange")
+
+
+def engagement(plan: Plan, fastener: Fastener) -> Finding:
+    """Compare the engagement with the least one."""
+    end = _end(fastener)
+    least = "base_engagement_least" if end == "base" else f"{end}_engagement"
+    ask = Question(
+        f"{end}_engagement", f"Engagement of the {end} screws", (least, f"{end}_screw_length", f"{end}.flange_thickness"),
+        "the thread may strip before the screw breaks: take a longer screw", "FED-STD-H28/2 areas; floor: common practice",
+    )  # fmt: skip
+    if fastener.engagement is None:
+        return not_assessed(plan, ask, f"{end}.flange_thickness")
+    value = plan.records[least].value
+    limit = float(value) if isinstance(value, (int, float)) else fastener.engagement
+    return at_least(plan, ask, fastener.engagement, limit)
+
+
+def not_bottoming(plan: Plan, fastener: Fastener) -> Iterator[Finding]:
+    """Compare the engagement with the full thread, so that the screw clamps before it bottoms."""
+    end = _end(fastener)
+    depth = {"base": "plate_thread_depth"}.get(end, f"{end}_thread_depth")
+    if depth == "plate_thread_depth" and depth not in plan.records:
+        depth = "base_thread_depth"
+    known = plan.records.get(depth)
+    if fastener.engagement is None or known is None or known.value is None:
+        return
+    ask = Question(
+        f"{end}_screw_bottoming", f"{end.capitalize()} screws end inside the full thread", (depth, f"{end}_screw_length"),
+        "the screw runs out of thread before the head clamps: take a shorter one",
+    )  # fmt: skip
+    yield at_most(plan, ask, fastener.engagement, plan.number(depth))
+
+
+def slip(plan: Plan) -> Finding:
+    """Compare the friction of the base joint with the thrust, screws loaded alike."""
+    ask = Question(
+        "base_slip", "Base joint holds the thrust by friction",
+        ("screw.thrust", "base_preload", "base.friction", "base.tightening", "practice.embedding", "limits.slip_safety"),
+        "the block slips on the base: larger or more screws, a higher class or a better tool", _VDI,
+    )  # fmt: skip
+    if "screw.thrust" not in plan.records:
+        return not_assessed(plan, ask, "screw.thrust")
+    base = next(f for f in plan.fasteners if f.where == "base")
+    preload = plan.number("base_preload")
+    scatter = plan.number(f"practice.scatter_{plan.text('base.tightening')}")
+    sure = least_preload(preload, scatter, plan.number("practice.embedding") * preload)
+    thrust = abs(plan.number("screw.thrust"))
+    if thrust == 0:
+        return not_assessed(plan, ask, "a thrust other than zero")
+    safety = slip_safety(base.count * sure, 0.0, plan.number("base.friction"), thrust)
+    return at_least(plan, ask, safety, plan.number("limits.slip_safety"), "")

@@ -1,0 +1,129 @@
+"""What ``check`` and ``build`` print: status, sizes, axial layout, checks, walls, assumptions."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterator, Mapping, Sequence
+from pathlib import Path
+
+from blockgen.checks.finding import Finding
+from blockgen.console.page import Line, Mark, Part, Row, Table, bullet, title
+from blockgen.mechanics.volume import reference_volume
+from blockgen.outputs import key_sizes, show
+from blockgen.outputs.summary_json import THINNEST, assumed
+from blockgen.plan import Plan
+
+_WORDS = {"fail": "FAIL", "warn": "WARN", "not_assessed": "not assessed", "pass": "pass"}
+
+
+def check_page(plan: Plan, findings: Sequence[Finding], status: str) -> list[Part]:
+    """Return the page of the whole check."""
+    return [
+        status_line(status),
+        *_sizes(plan),
+        *title("Axial layout"),
+        Line(key_sizes.axial_line(plan)),
+        *_axial_bounds(plan),
+        *_checks(findings),
+        *_walls(plan),
+        *_assumptions(plan),
+        *_notes(plan),
+        *title("Result"),
+        Line(f"{tally(findings)}. {status}", _status_mark(status)),
+    ]
+
+
+def build_page(folder: Path, files: Mapping[str, str], findings: Sequence[Finding], status: str) -> list[Part]:
+    """Return the page of a build: what was written, and what speaks against it."""
+    rows = tuple(Row((str(folder / name), role)) for name, role in sorted(files.items()))
+    against = [f for f in key_sizes.worst_first(findings) if f.verdict in {"fail", "warn"}]
+    return [
+        status_line(status),
+        Line(f"{tally(findings)}."),
+        *(bullet(_trouble(f), f.verdict) for f in against),
+        *title("Files"),
+        Table(("File", "Role"), rows),
+    ]
+
+
+def status_line(status: str) -> Line:
+    """Return the line of the status."""
+    return Line(f"Status: {status}", _status_mark(status))
+
+
+def tally(findings: Sequence[Finding]) -> str:
+    """Return how many checks ended how."""
+    counts = Counter(f.verdict for f in findings)
+    words = (f"{counts[v]} {_WORDS[v]}" for v in ("pass", "warn", "fail", "not_assessed") if counts[v])
+    return f"{len(findings)} checks: {', '.join(words)}" if findings else "no checks"
+
+
+def _status_mark(status: str) -> Mark:
+    if status.startswith("NOT"):
+        return "fail"
+    return "warn" if status.startswith("PRELIMINARY") else "pass"
+
+
+def _sizes(plan: Plan) -> Iterator[Part]:
+    yield from title("Key sizes")
+    yield Table(("Size", "Value"), tuple(Row(row) for row in key_sizes.key_sizes(plan, reference_volume(plan))))
+
+
+def _axial_bounds(plan: Plan) -> Iterator[Part]:
+    for name, record in key_sizes.axial_facts(plan):
+        if record.key in {"length_min", "length_max"}:
+            yield bullet(f"{name} {show.with_unit(record.value, record.unit)}: {show.derivation_words(record)}")
+
+
+def _checks(findings: Sequence[Finding]) -> Iterator[Part]:
+    ordered = key_sizes.worst_first(findings)
+    yield from title("Checks")
+    yield Table(
+        ("Verdict", "Check", "Value", "Limit", "Margin"),
+        tuple(_check(f) for f in ordered),
+        right=("Value", "Limit", "Margin"),
+    )
+    open_ones = [f for f in ordered if f.verdict != "pass"]
+    if open_ones:
+        yield from title("What did not pass, and why")
+        yield from (bullet(_trouble(f), f.verdict) for f in open_ones)
+
+
+def _check(finding: Finding) -> Row:
+    cells = (
+        _WORDS[finding.verdict],
+        finding.title,
+        show.quantity(finding.value, finding.unit),
+        show.quantity(finding.limit, finding.unit),
+        show.margin(finding.margin),
+    )
+    return Row(cells, finding.verdict)
+
+
+def _trouble(finding: Finding) -> str:
+    return f"{_WORDS[finding.verdict]} {finding.title} ({finding.id}): {finding.explanation}"
+
+
+def _walls(plan: Plan) -> Iterator[Part]:
+    rows = tuple(
+        Row((w.first, w.second, f"{show.number(w.wall, 2)} mm", f"{show.number(w.required, 2)} mm"))
+        for w in plan.ligaments[:THINNEST]
+    )
+    if rows:
+        yield from title("Thinnest walls")
+        yield Table(("Between", "and", "Wall", "Asked for"), rows, right=("Wall", "Asked for"))
+
+
+def _assumptions(plan: Plan) -> Iterator[Part]:
+    yield from title("Assumptions to confirm")
+    records = assumed(plan)
+    if not records:
+        yield Line("Nothing was assumed.")
+    for r in records:
+        yield bullet(f"{r.key} = {show.with_unit(r.value, r.unit)}: {show.derivation_words(r)}")
+
+
+def _notes(plan: Plan) -> Iterator[Part]:
+    if plan.notes:
+        yield from title("Notes of the sizing")
+        yield from (bullet(note) for note in plan.notes)

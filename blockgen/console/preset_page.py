@@ -1,0 +1,45 @@
+"""What ``presets`` prints."""
+
+from __future__ import annotations
+
+from blockgen.console.page import BLANK, Line, Part, Row, Table
+from blockgen.outputs import show
+from blockgen.spec.load import unit_of
+from blockgen.spec.presets import list_presets, read_preset, user_folder
+
+_WARNING = "Representative and remembered values must be checked against the maker's data sheet before anything is cut."
+
+
+def list_page() -> list[Part]:
+    """Return the page that lists all presets.
+
+    Raises:
+        InputError: a preset file is broken.
+    """
+    rows = tuple(Row((p.kind, p.name, p.status, p.source)) for p in list_presets())
+    return [
+        Table(("Kind", "Name", "Status", "Source"), rows),
+        BLANK,
+        Line(_WARNING),
+        Line(f"Presets of your own, one TOML file each, belong in {user_folder()}"),
+    ]
+
+
+def one_page(name: str) -> list[Part]:
+    """Return the page of one preset.
+
+    Raises:
+        InputError: there is none of that name, or its file is broken.
+    """
+    preset = read_preset(name)
+    rows = tuple(
+        Row((key, show.with_unit(value, unit_of(preset.kind, key, value)))) for key, value in preset.values.items()
+    )
+    return [
+        Line(f"{preset.kind} {preset.name}", "title"),
+        Line(f"Source: {preset.source} ({preset.status})"),
+        BLANK,
+        Table(("Key", "Value"), rows),
+        BLANK,
+        Line(_WARNING),
+    ]

@@ -1,0 +1,146 @@
+"""The block as a solid: the plan's body less its cavities, every face named by the plan, checked against the plan."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from typing import Any
+
+from OCP.BRepAlgoAPI import BRepAlgoAPI_Cut
+from OCP.TopAbs import TopAbs_FACE
+from OCP.TopoDS import TopoDS, TopoDS_Face, TopoDS_Shape, TopoDS_Solid
+
+from blockgen.errors import KernelError
+from blockgen.geometry.body import body_solid
+from blockgen.geometry.kernel import (
+    Named,
+    faces_of,
+    gathered,
+    indexed,
+    is_valid,
+    items,
+    shape_list,
+    solids_of,
+    volume_of,
+)
+from blockgen.geometry.pockets import pocket_tool
+from blockgen.geometry.turned import turned_tool
+from blockgen.mechanics.volume import reference_volume, run_out, volume_tolerance
+from blockgen.plan import Feature, Plan
+
+MAY_BE_SWALLOWED = ("mouth_chamfer", "run_out")
+"""Pieces that another cavity may take away as a whole: a mouth inside a relief, a tool end in the open."""
+
+
+@dataclass(frozen=True, slots=True)
+class BlockSolid:
+    """A solid and its faces by id.
+
+    Args:
+        shape: The kernel's solid (``TopoDS_Solid``).
+        faces: Faces of that solid by face id; several where a cavity cuts a face into pieces.
+        volume: Volume of the solid, mm3.
+    """
+
+    shape: TopoDS_Solid
+    faces: Mapping[str, tuple[TopoDS_Face, ...]]
+    volume: float
+
+
+def build_block(plan: Plan) -> BlockSolid:
+    """Return the solid of a plan.
+
+    Raises:
+        KernelError: the result is not one valid solid, lacks a face of the plan, or has another volume than the plan.
+    """
+    body, named = body_solid(plan.body)
+    tools = [cavity_tool(feature, plan) for feature in plan.features]
+    named = [*named, *(item for _, faces in tools for item in faces)]
+    solid, faces = _cut(body, [tool for tool, _ in tools], named, plan)
+    block = BlockSolid(solid, faces, volume_of(solid))
+    _check(block, {face_id for face_id, _ in named}, plan)
+    return block
+
+
+def cavity_tool(feature: Feature, plan: Plan) -> tuple[TopoDS_Shape, list[Named]]:
+    """Return the tool that cuts one feature, and its named faces."""
+    if feature.pocket is not None:
+        return pocket_tool(feature, feature.pocket, plan.body)
+    return turned_tool(feature, run_out(feature, plan))
+
+
+def to_cadquery(block: BlockSolid) -> Any:
+    """Return the block as a ``cadquery.Solid``; cadquery is loaded here and nowhere else."""
+    from cadquery import Solid
+
+    return Solid(block.shape)
+
+
+def _cut(
+    body: TopoDS_Solid, tools: Sequence[TopoDS_Shape], named: Sequence[Named], plan: Plan
+) -> tuple[TopoDS_Solid, Mapping[str, tuple[TopoDS_Face, ...]]]:
+    """Cut all tools at once and carry the names over by the history.
+
+    The tools stay apart in the argument list: a compound of tools that overlap gives a wrong solid without a word.
+    """
+    if not tools:
+        return body, gathered(named)
+    cut = BRepAlgoAPI_Cut()
+    cut.SetArguments(shape_list([body]))
+    cut.SetTools(shape_list(tools))
+    cut.SetRunParallel(True)
+    cut.SetUseOBB(True)  # sorts out pairs that cannot meet; it halves the time and changes no result
+    cut.Build()
+    if not cut.IsDone():
+        raise KernelError("the kernel could not cut the cavities out of the block")
+    solids = solids_of(cut.Shape())
+    if len(solids) != 1:
+        raise KernelError(_split_message(len(solids), body, tools, plan))
+    return solids[0], gathered(_traced(cut, solids[0], named))
+
+
+def _traced(cut: BRepAlgoAPI_Cut, solid: TopoDS_Solid, named: Sequence[Named]) -> list[Named]:
+    """Return what has become of the named faces, as they lie in the solid."""
+    present = indexed(solid, TopAbs_FACE)
+    traced = []
+    for face_id, face in named:
+        for successor in items(cut.Modified(face)) or [face]:
+            index = present.FindIndex(successor)
+            if index:
+                traced.append((face_id, TopoDS.Face_s(present.FindKey(index))))
+    return traced
+
+
+def _split_message(count: int, body: TopoDS_Solid, tools: Sequence[TopoDS_Shape], plan: Plan) -> str:
+    """Say which feature parts the block, found by cutting one after the other."""
+    if count == 0:
+        return "the cavities leave nothing of the block"
+    for feature, tool in zip(plan.features, tools, strict=True):
+        solids = solids_of(BRepAlgoAPI_Cut(body, tool).Shape())
+        if len(solids) != 1:
+            return f"{feature.id} cuts the block into {len(solids)} pieces; keep it inside the walls"
+        body = solids[0]
+    return f"the cavities cut the block into {count} pieces; keep them apart from one another and from the outside"
+
+
+def _check(block: BlockSolid, face_ids: set[str], plan: Plan) -> None:
+    if not is_valid(block.shape):
+        raise KernelError("the kernel finds the block's solid inconsistent; two cavities may touch along a line")
+    missing = sorted(face_id for face_id in face_ids if face_id not in block.faces and not _may_be_gone(face_id))
+    if missing:
+        raise KernelError(
+            f"faces of the plan are missing from the solid: {', '.join(missing)}; another cavity took them"
+        )
+    nameless = len(faces_of(block.shape)) - sum(len(faces) for faces in block.faces.values())
+    if nameless:
+        raise KernelError(f"{nameless} faces of the solid belong to no feature of the plan")
+    expected, tolerance = reference_volume(plan), volume_tolerance(plan)
+    if abs(block.volume - expected) > tolerance:
+        raise KernelError(
+            f"volume of the solid is {block.volume:.3f} mm3, the plan's sum is {expected:.3f} mm3, "
+            f"allowed difference {tolerance:.3f} mm3; cavities meet where the plan does not say so"
+        )
+
+
+def _may_be_gone(face_id: str) -> bool:
+    return face_id.rpartition(".")[2] in MAY_BE_SWALLOWED

@@ -1,0 +1,1 @@
+"""Pure formulas in mm, N, MPa and K: one function an equation."""

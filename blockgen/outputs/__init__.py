@@ -1,0 +1,1 @@
+"""Files written from a plan: STEP, STL, summary, spec, manifest."""

@@ -1,0 +1,164 @@
+"""Numbers, limits and derivations as a reader wants to see them; shared by the summary and the terminal."""
+
+from __future__ import annotations
+
+import math
+import re
+from collections.abc import Iterable
+
+from blockgen.plan import Fastener, Plan
+from blockgen.record import Record, Value
+
+_FORMULA = re.compile(r"\d|[=<>+*/]|\s-\s|\bx\b")
+
+
+def number(value: float, decimals: int = 4) -> str:
+    """Return a number without needless digits; small ones keep three significant digits.
+
+    Args:
+        value: Number in any unit.
+        decimals: Decimals at most, for numbers that are not small.
+    """
+    if isinstance(value, int):
+        return str(value)
+    if not math.isfinite(value):
+        return "-"
+    text = f"{value:.{decimals}f}".rstrip("0").rstrip(".")
+    if text in {"0", "-0"}:
+        return "0" if abs(value) < 1e-12 else f"{value:.3g}"
+    return text
+
+
+def significant(value: float | None, digits: int = 4) -> str:
+    """Return a number to a few significant digits, never with an exponent below a million; ``-`` for None."""
+    if value is None or not math.isfinite(value):
+        return "-"
+    if value == 0:
+        return "0"
+    places = max(0, digits - 1 - math.floor(math.log10(abs(value))))
+    return number(round(value, places), places)
+
+
+def value(of: Value) -> str:
+    """Return a value of any kind as text."""
+    if of is None:
+        return "-"
+    if isinstance(of, bool):
+        return "yes" if of else "no"
+    if isinstance(of, (int, float)):
+        return number(of)
+    if isinstance(of, tuple):
+        return "(" + ", ".join(value(part) for part in of) + ")"  # type: ignore[arg-type] # parts are values too
+    return str(of)
+
+
+def with_unit(of: Value, unit: str) -> str:
+    """Return value and unit."""
+    text = value(of)
+    return f"{text} {unit}" if unit and of is not None else text
+
+
+def limits(record: Record | None) -> str:
+    """Return deviations and tolerance class, for instance ``H7 +0.030/0``; empty without any."""
+    if record is None:
+        return ""
+    return deviations(record.fit, record.upper, record.lower)
+
+
+def deviations(fit: str | None, upper: float | None, lower: float | None) -> str:
+    """Return a tolerance class with its deviations in mm."""
+    words = [fit] if fit else []
+    if upper is not None and lower is not None:
+        if upper == -lower and upper != 0:
+            words.append(f"\u00b1{number(upper)}")
+        else:
+            words.append(f"{_signed(upper)}/{_signed(lower)}")
+    return " ".join(words)
+
+
+def _signed(deviation: float) -> str:
+    text = number(deviation)
+    return f"+{text}" if deviation > 0 else text
+
+
+def input_list(record: Record) -> str:
+    """Return the inputs of a rule as ``name = value unit``."""
+    return ", ".join(f"{name} = {with_unit(i.value, i.unit)}" for name, i in record.inputs.items())
+
+
+def substitution(record: Record) -> str:
+    """Return the rule with the values of its inputs in place of their names; empty where it is not a formula.
+
+    A rule may call an input by its key, by the last part of it, or by that part in words.
+    """
+    values = _by_spelling(record)
+    if not values or not _FORMULA.search(record.rule):
+        return ""
+    names = "|".join(re.escape(name) for name in sorted(values, key=lambda n: (-len(n), n)))
+    pattern = re.compile(rf"(?<![\w.])(?:{names})(?!\w|\.\w)")
+    replaced, count = pattern.subn(lambda m: values[m.group()], record.rule)
+    return replaced if count else ""
+
+
+def _by_spelling(record: Record) -> dict[str, str]:
+    """Return the value of each input by the ways in which a rule may call it; ambiguous ways are left out."""
+    values: dict[str, str] = {}
+    twice: set[str] = set()
+    for name, of in record.inputs.items():
+        last = name.rpartition(".")[2]
+        for spelling in {name, last, last.replace("_", " ")}:
+            twice.update({spelling} & set(values))
+            values[spelling] = value(of.value)
+    return {spelling: text for spelling, text in values.items() if spelling not in twice}
+
+
+def derivation(record: Record) -> str:
+    """Return formula, substitution and result in one line."""
+    steps = [record.rule, substitution(record) or input_list(record)]
+    chain = " | ".join(step for step in steps if step)
+    result = with_unit(record.value, record.unit)
+    return f"{chain} = {result}" if chain else result
+
+
+def derivation_words(record: Record) -> str:
+    """Return the rule with its inputs, without the result."""
+    return joined((record.rule, input_list(record)), ": ")
+
+
+def quantity(of: float | None, unit: str) -> str:
+    """Return a checked value to four significant digits with its unit; ``-`` for None."""
+    text = significant(of)
+    return f"{text} {unit}" if unit and of is not None else text
+
+
+def margin(of: float | None) -> str:
+    """Return a margin as a percentage; ``-`` where nothing was assessed."""
+    return "-" if of is None or not math.isfinite(of) else f"{of * 100:.0f} %"
+
+
+def verdict(of: str) -> str:
+    """Return the verdict in plain words."""
+    return of.replace("_", " ")
+
+
+def plain_id(of: str) -> str:
+    """Return an id such as ``base_screw_1`` in words."""
+    return of.replace("_", " ").replace(".", ", ")
+
+
+def joined(parts: Iterable[str], between: str = ", ") -> str:
+    """Return the parts that are not empty, joined."""
+    return between.join(part for part in parts if part)
+
+
+def plain_material(plan: Plan) -> str:
+    """Return the name of the block's material."""
+    return plan.text("block.material") or "material not named"
+
+
+def fastener(of: Fastener) -> str:
+    """Return a group of screws as it is ordered, for instance ``4 x M10 x 50 - 8.8 (ISO 4762)``."""
+    length = "length to be chosen" if of.length is None else number(of.length)
+    grade = f" - {of.property_class}" if of.property_class else ""
+    washer = f" with {of.washer}" if of.washer else ""
+    return f"{of.count} x {of.size} x {length}{grade} ({of.standard}){washer}"

@@ -1,0 +1,239 @@
+"""The dimension summary as data: ``summary.json``, schema 1."""
+
+from __future__ import annotations
+
+import json
+import math
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+from blockgen import __version__
+from blockgen.checks.finding import Finding
+from blockgen.mechanics.volume import reference_volume
+from blockgen.outputs.cautions import cautions
+from blockgen.plan import Contributor, Fastener, Feature, Frame, Ligament, Plan
+from blockgen.record import Input, Record
+
+SCHEMA = 1
+THINNEST = 5
+_JOB_KEYS = ("number", "title", "revision", "author", "project", "gravity")
+_CUBIC_MM_TO_CUBIC_M = 1e-9
+
+
+def summary(plan: Plan, findings: Sequence[Finding], status: str, spec_sha256: str) -> dict[str, Any]:
+    """Return the summary as plain data.
+
+    Args:
+        plan: What was decided.
+        findings: What the checks found.
+        status: Status line of the design.
+        spec_sha256: Hash of the resolved spec.
+    """
+    volume = reference_volume(plan)
+    document = {
+        "schema": SCHEMA,
+        "status": status,
+        "tool": f"blockgen {__version__}",
+        "spec_sha256": spec_sha256,
+        "job": {key: plan.text(f"job.{key}") or None for key in _JOB_KEYS},
+        "dimensions": {key: _dimension(plan.records[key]) for key in plan.dimensions},
+        "features": [_feature(f) for f in plan.features],
+        "base_features": [_feature(f) for f in plan.base_features],
+        "fasteners": [_fastener(f) for f in plan.fasteners],
+        "checks": [_finding(f) for f in findings],
+        "thinnest_walls": [_ligament(wall) for wall in plan.ligaments[:THINNEST]],
+        "alignment": {"contributors": [_contributor(c) for c in plan.contributors]},
+        "mass": _mass(plan, volume),
+        "bounding_box": bounding_box(plan),
+        "volume": volume,
+        "frames": {name: _frame(frame) for name, frame in plan.frames.items()},
+        "inputs": {key: _dimension(plan.records[key]) for key in sorted(_other_keys(plan))},
+        "assumptions": [_assumption(r) for r in assumed(plan)],
+        "notes": list(plan.notes),
+        "cautions": list(cautions(plan)),
+    }
+    tidied: dict[str, Any] = tidy(document)
+    return tidied
+
+
+def as_json(document: Mapping[str, Any]) -> str:
+    """Return a document as JSON text with a line feed at its end; the same document gives the same text."""
+    return json.dumps(document, indent=2, ensure_ascii=False, allow_nan=False) + "\n"
+
+
+def tidy(of: Any) -> Any:
+    """Return plain data with numbers rounded, so that the last bits of a float never reach a file.
+
+    Numbers of 0.001 and more are rounded to 1e-6, smaller ones to six significant digits; what is not finite
+    becomes None.
+    """
+    if isinstance(of, float):
+        return _rounded(of)
+    if isinstance(of, Mapping):
+        return {str(key): tidy(part) for key, part in of.items()}
+    if isinstance(of, (list, tuple)):
+        return [tidy(part) for part in of]
+    return of
+
+
+def _rounded(number: float) -> float | None:
+    if not math.isfinite(number):
+        return None
+    if abs(number) < 1e-12:
+        return 0.0
+    return round(number, 6) if abs(number) >= 1e-3 else float(f"{number:.6g}")
+
+
+def assumed(plan: Plan) -> tuple[Record, ...]:
+    """Return the facts about this machine that were assumed, in the order of the plan.
+
+    Values of practice, the same for every block, are no facts about this one; they stand with the inputs.
+    """
+    return tuple(
+        r
+        for r in plan.records.values()
+        if r.origin == "assumed" and r.value is not None and not r.key.startswith("practice.")
+    )
+
+
+def bounding_box(plan: Plan) -> list[float]:
+    """Return [xmin, ymin, zmin, xmax, ymax, zmax] in mm."""
+    body = plan.body
+    return [0.0, -body.width / 2, 0.0, body.length, body.width / 2, body.height]
+
+
+def mass_of(plan: Plan, volume: float) -> float:
+    """Return the mass in kg of a volume in mm3 of the block's material."""
+    return volume * _CUBIC_MM_TO_CUBIC_M * plan.material_density
+
+
+def _other_keys(plan: Plan) -> set[str]:
+    return set(plan.records) - set(plan.dimensions)
+
+
+def _mass(plan: Plan, volume: float) -> dict[str, Any]:
+    return {
+        "value": mass_of(plan, volume),
+        "unit": "kg",
+        "material": plan.text("block.material") or None,
+        "density": plan.material_density,
+        "density_unit": "kg/m3",
+    }
+
+
+def _dimension(record: Record) -> dict[str, Any]:
+    return {
+        "value": record.value,
+        "unit": record.unit,
+        "upper": record.upper,
+        "lower": record.lower,
+        "fit": record.fit,
+        "rule": record.rule,
+        "inputs": _inputs(record.inputs),
+        "source": source(record),
+        "origin": record.origin,
+    }
+
+
+def source(record: Record) -> str:
+    """Return where a value comes from; the path of the spec is left out, so that it may stand in any folder."""
+    return "the spec" if record.origin == "given" else record.source
+
+
+def _inputs(inputs: Mapping[str, Input]) -> dict[str, Any]:
+    return {name: {"value": i.value, "unit": i.unit, "origin": i.origin, "ref": i.ref} for name, i in inputs.items()}
+
+
+def _feature(feature: Feature) -> dict[str, Any]:
+    pocket = feature.pocket
+    return {
+        "id": feature.id,
+        "kind": feature.kind,
+        "group": feature.group,
+        "face": feature.face,
+        "position": feature.position,
+        "axis": feature.axis,
+        "diameter": feature.diameter,
+        "depth": feature.depth,
+        "through": feature.through,
+        "opens_into": feature.opens_into,
+        "thread": feature.thread,
+        "thread_depth": feature.thread_depth,
+        "counterbore_diameter": feature.counterbore_diameter,
+        "counterbore_depth": feature.counterbore_depth,
+        "fit": feature.fit,
+        "upper": feature.upper,
+        "lower": feature.lower,
+        "call_out": feature.call_out,
+        "pocket": None
+        if pocket is None
+        else {"cut_along": pocket.axis, "low": pocket.low, "high": pocket.high, "corner_radius": pocket.corner_radius},
+        "keys": feature.keys,
+    }
+
+
+def _fastener(fastener: Fastener) -> dict[str, Any]:
+    return {
+        "where": fastener.where,
+        "standard": fastener.standard,
+        "size": fastener.size,
+        "length": fastener.length,
+        "class": fastener.property_class,
+        "count": fastener.count,
+        "torque": fastener.torque,
+        "preload": fastener.preload,
+        "engagement": fastener.engagement,
+        "washer": fastener.washer,
+    }
+
+
+def _finding(finding: Finding) -> dict[str, Any]:
+    return {
+        "id": finding.id,
+        "title": finding.title,
+        "value": finding.value,
+        "limit": finding.limit,
+        "unit": finding.unit,
+        "margin": finding.margin,
+        "verdict": finding.verdict,
+        "explanation": finding.explanation,
+        "inputs": _inputs(finding.inputs),
+        "source": finding.source,
+    }
+
+
+def _contributor(contributor: Contributor) -> dict[str, Any]:
+    return {
+        "id": contributor.id,
+        "end": contributor.end,
+        "quantity": contributor.quantity,
+        "law": contributor.law,
+        "size": contributor.size,
+        "limits": contributor.limits,
+        "seat_x": contributor.seat_x,
+        "rotating": contributor.rotating,
+        "characteristic": contributor.characteristic,
+    }
+
+
+def _ligament(ligament: Ligament) -> dict[str, Any]:
+    return {
+        "first": ligament.first,
+        "second": ligament.second,
+        "wall": ligament.wall,
+        "required": ligament.required,
+    }
+
+
+def _frame(frame: Frame) -> dict[str, Any]:
+    return {"origin": frame.origin, "x": frame.x, "z": frame.z}
+
+
+def _assumption(record: Record) -> dict[str, Any]:
+    return {
+        "key": record.key,
+        "value": record.value,
+        "unit": record.unit,
+        "rule": record.rule,
+        "source": source(record),
+    }

@@ -1,0 +1,166 @@
+"""The dimension summary to read: ``summary.md``."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+from blockgen import __version__
+from blockgen.checks.finding import Finding
+from blockgen.mechanics.volume import reference_volume
+from blockgen.outputs import key_sizes, markdown, show
+from blockgen.outputs.cautions import cautions
+from blockgen.outputs.summary_json import THINNEST, assumed, source
+from blockgen.plan import Feature, Plan
+
+
+def summary_md(plan: Plan, findings: Sequence[Finding], status: str, spec_sha256: str, files: Mapping[str, str]) -> str:
+    """Return the summary as Markdown.
+
+    Args:
+        plan: What was decided.
+        findings: What the checks found.
+        status: Status line of the design.
+        spec_sha256: Hash of the resolved spec.
+        files: Role by name of the files in the set.
+    """
+    sections = (
+        _head(plan, status, spec_sha256),
+        _sizes(plan),
+        _axial(plan),
+        _dimensions(plan),
+        _features(plan),
+        _screws(plan),
+        _checks(findings),
+        _walls(plan),
+        _words(plan),
+        _files(files),
+    )
+    return "\n".join(sections)
+
+
+def _head(plan: Plan, status: str, spec_sha256: str) -> str:
+    title = show.joined((plan.text("job.number"), plan.text("job.title")), ": ")
+    about = {
+        "Revision": plan.text("job.revision"),
+        "Project": plan.text("job.project"),
+        "Author": plan.text("job.author"),
+        "Gravity points along": plan.text("job.gravity"),
+        "Made by": f"blockgen {__version__}",
+        "Spec hash": spec_sha256,
+    }
+    lines = (f"{name}: {text}" for name, text in about.items() if text)
+    return "\n".join((markdown.heading(title, 1), markdown.strong(f"Status: {status}"), markdown.bullets(lines, "")))
+
+
+def _sizes(plan: Plan) -> str:
+    rows = key_sizes.key_sizes(plan, reference_volume(plan))
+    return markdown.heading("Key sizes") + "\n" + markdown.table(("Size", "Value"), rows, "")
+
+
+def _axial(plan: Plan) -> str:
+    rows = ((title, show.with_unit(r.value, r.unit), show.derivation(r)) for title, r in key_sizes.axial_facts(plan))
+    lead = markdown.paragraph(f"x = 0 is the bearing seat plane. Of the seat to seat {key_sizes.axial_line(plan)}.")
+    table = markdown.table(("Quantity", "Value", "What decides it"), rows, "No axial layout.", right=("Value",))
+    return "\n".join((markdown.heading("Axial layout"), lead, table))
+
+
+def _dimensions(plan: Plan) -> str:
+    rows = [_dimension(plan, key) for key in plan.dimensions]
+    columns = ("Dimension", "Value", "Limits", "Formula, substitution, result", "Origin", "Source")
+    lead = markdown.paragraph(
+        "Each line shows the rule, the rule with its numbers put in, and the result. "
+        "The command blockgen explain follows the inputs further back."
+    )
+    table = markdown.table(columns, rows, "No dimensions.", right=("Value",))
+    return "\n".join((markdown.heading("Dimensions"), lead, table))
+
+
+def _dimension(plan: Plan, key: str) -> tuple[str, ...]:
+    record = plan.records[key]
+    amount = show.with_unit(record.value, record.unit)
+    return (key, amount, show.limits(record), show.derivation(record), record.origin, source(record))
+
+
+def _features(plan: Plan) -> str:
+    columns = ("Feature", "Kind", "On face", "Mouth x, y, z", "Diameter", "Depth", "Call-out")
+    right = ("Diameter", "Depth")
+    block = markdown.table(columns, (_feature(f) for f in plan.features), "Nothing is cut.", right)
+    parts = [markdown.heading("Holes, bores and window (mm)"), block]
+    if plan.base_features:
+        base = markdown.table(columns, (_feature(f) for f in plan.base_features), "", right)
+        parts += [markdown.heading("Holes in the base plate (mm, block's coordinates)", 3), base]
+    return "\n".join(parts)
+
+
+def _feature(feature: Feature) -> tuple[str, ...]:
+    mouth = ", ".join(show.number(c, 3) for c in feature.position)
+    depth = "through" if feature.through else show.number(feature.depth)
+    size = show.joined((show.number(feature.diameter), show.deviations(feature.fit, feature.upper, feature.lower)), " ")
+    return (feature.id, show.plain_id(feature.kind), feature.face, mouth, size, depth, feature.call_out)
+
+
+def _screws(plan: Plan) -> str:
+    columns = ("Where", "Parts", "Torque", "Preload", "Engagement")
+    rows = (
+        (
+            show.plain_id(f.where),
+            show.fastener(f),
+            "-" if f.torque is None else f"{show.significant(f.torque, 3)} N\u00b7m",
+            "-" if f.preload is None else f"{show.significant(f.preload / 1000, 3)} kN",
+            "-" if f.engagement is None else f"{show.number(f.engagement, 2)} mm",
+        )
+        for f in plan.fasteners
+    )
+    table = markdown.table(columns, rows, "No screws are planned.", right=columns[2:])
+    return markdown.heading("Screws and pins") + "\n" + table
+
+
+def _checks(findings: Sequence[Finding]) -> str:
+    columns = ("Verdict", "Check", "Value", "Limit", "Margin", "Why", "Source")
+    rows = (
+        (
+            show.verdict(f.verdict).upper() if f.verdict in {"fail", "warn"} else show.verdict(f.verdict),
+            f"{f.title} ({f.id})",
+            show.quantity(f.value, f.unit),
+            show.quantity(f.limit, f.unit),
+            show.margin(f.margin),
+            f.explanation,
+            f.source,
+        )
+        for f in key_sizes.worst_first(findings)
+    )
+    lead = markdown.paragraph(
+        "Margin is 1 - demand / capacity: it holds at 0 % and above. Not assessed means that a value it needs was "
+        "not given; it is not passed."
+    )
+    table = markdown.table(columns, rows, "No checks.", right=("Value", "Limit", "Margin"))
+    return "\n".join((markdown.heading("Checks"), lead, table))
+
+
+def _walls(plan: Plan) -> str:
+    rows = (
+        (w.first, w.second, f"{show.number(w.wall, 2)} mm", f"{show.number(w.required, 2)} mm")
+        for w in plan.ligaments[:THINNEST]
+    )
+    columns = ("Between", "and", "Wall", "Asked for")
+    table = markdown.table(columns, rows, "No two cavities come near each other.", right=columns[2:])
+    return markdown.heading("Thinnest walls") + "\n" + table
+
+
+def _words(plan: Plan) -> str:
+    rows = ((r.key, show.with_unit(r.value, r.unit), show.derivation_words(r), r.source) for r in assumed(plan))
+    columns = ("Key", "Assumed", "From", "Source")
+    parts = (
+        markdown.heading("Assumptions to confirm"),
+        markdown.table(columns, rows, "Nothing was assumed.", right=("Assumed",)),
+        markdown.heading("Notes of the sizing"),
+        markdown.bullets(plan.notes, "Nothing to note."),
+        markdown.heading("Cautions"),
+        markdown.bullets(cautions(plan), ""),
+    )
+    return "\n".join(parts)
+
+
+def _files(files: Mapping[str, str]) -> str:
+    rows = sorted((name, role) for name, role in files.items())
+    return markdown.heading("Files of this set") + "\n" + markdown.table(("File", "Role"), rows, "")

@@ -1,0 +1,146 @@
+"""From a spec to a set of files: load, size, check, model, write."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass
+from pathlib import Path
+
+from blockgen import __version__
+from blockgen.checks import check
+from blockgen.checks.finding import Finding
+from blockgen.checks.status import status
+from blockgen.outputs import names
+from blockgen.outputs.folder import new_set
+from blockgen.outputs.manifest import manifest
+from blockgen.outputs.spec_toml import spec_toml
+from blockgen.outputs.summary_json import as_json, summary
+from blockgen.outputs.summary_md import summary_md
+from blockgen.plan import Plan
+from blockgen.sizing.size import size
+from blockgen.spec.fingerprint import spec_hash
+from blockgen.spec.load import Spec, load_spec
+
+Progress = Callable[[str], None]
+
+
+@dataclass(frozen=True, slots=True)
+class Design:
+    """A sized and checked block.
+
+    Args:
+        spec: What was asked.
+        plan: What was decided.
+        findings: What the checks found.
+        status: released for review, PRELIMINARY or NOT FOR MANUFACTURE, with the reason.
+        spec_sha256: Hash of the resolved spec.
+    """
+
+    spec: Spec
+    plan: Plan
+    findings: tuple[Finding, ...]
+    status: str
+    spec_sha256: str
+
+
+@dataclass(frozen=True, slots=True)
+class BuildResult:
+    """What a build wrote.
+
+    Args:
+        folder: Folder of the set.
+        files: Role by file name; the manifest is not among them.
+        plan: What was decided.
+        findings: What the checks found.
+        status: released for review, PRELIMINARY or NOT FOR MANUFACTURE, with the reason.
+    """
+
+    folder: Path
+    files: dict[str, str]
+    plan: Plan
+    findings: tuple[Finding, ...]
+    status: str
+
+
+def design(spec_or_path: Spec | str | Path) -> Design:
+    """Load, size and check; no CAD kernel is loaded.
+
+    Raises:
+        InputError: the spec is wrong.
+        InfeasibleError: no block can exist for it.
+    """
+    spec = spec_or_path if isinstance(spec_or_path, Spec) else load_spec(spec_or_path)
+    plan = size(spec)
+    findings = check(plan)
+    return Design(spec, plan, findings, status(plan, findings), spec_hash(spec))
+
+
+def build(
+    spec_or_path: Spec | str | Path,
+    out: str | Path = "out",
+    only: Iterable[str] | None = None,
+    progress: Progress | None = None,
+) -> BuildResult:
+    """Build the files of a block, all or none.
+
+    Args:
+        spec_or_path: A loaded spec, or the path of a spec file.
+        out: Folder in which the folder of the set is made.
+        only: Roles to write beside summary, spec and manifest; None for all.
+        progress: Called with a few words as each step begins.
+
+    Returns:
+        What was written. A failed check does not stop a build; it stands in the status.
+
+    Raises:
+        InputError: the spec or a role is wrong.
+        InfeasibleError: no block can exist for the spec.
+        MachineError: the files cannot be written.
+        KernelError: the solid does not come out as planned.
+    """
+    roles = names.chosen_roles(only)
+    told = progress or (lambda _: None)
+    told("sizing and checking")
+    made = design(spec_or_path)
+    folder = Path(out) / names.stem(made.plan)
+    with new_set(folder) as place:
+        files = _write_solid(made, place, roles, told) | _write_words(made, place, folder, roles)
+        told("checking the files")
+        _write(place / names.MANIFEST, as_json(manifest(place, files, made.spec_sha256, made.status)))
+    return BuildResult(folder, files, made.plan, made.findings, made.status)
+
+
+def _write_solid(made: Design, place: Path, roles: Iterable[str], told: Progress) -> dict[str, str]:
+    """Model the block and write the files that need the solid."""
+    files = {names.file_name(names.stem(made.plan), role): role for role in roles}
+    if not files:
+        return files
+    told("modelling the block")
+    from blockgen.geometry.block import build_block
+    from blockgen.outputs.step import write_block_step
+    from blockgen.outputs.stl import write_block_stl
+
+    solid = build_block(made.plan)
+    for name, role in files.items():
+        told(f"writing {name}")
+        if role == "block":
+            write_block_step(solid, made.plan, place / name, made.status, __version__)
+        else:
+            write_block_stl(solid, made.plan, place / name)
+    return files
+
+
+def _write_words(made: Design, place: Path, folder: Path, roles: Iterable[str]) -> dict[str, str]:
+    """Write summary and spec."""
+    start = names.stem(made.plan)
+    listed = {names.file_name(start, role): role for role in roles} | names.ALWAYS
+    document = summary(made.plan, made.findings, made.status, made.spec_sha256)
+    _write(place / names.SUMMARY_JSON, as_json(document))
+    text = summary_md(made.plan, made.findings, made.status, made.spec_sha256, listed)
+    _write(place / names.SUMMARY_MD, text)
+    _write(place / names.SPEC_TOML, spec_toml(made.spec, made.plan, folder))
+    return dict(names.ALWAYS)
+
+
+def _write(path: Path, text: str) -> None:
+    path.write_text(text, encoding="utf-8", newline="\n")

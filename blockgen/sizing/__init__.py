@@ -1,0 +1,1 @@
+"""Rules that turn a spec into a plan, one file a subject."""

@@ -1,0 +1,114 @@
+"""Enters the axial layout: walls, feasible interval, length, coupling position, grips and gap."""
+
+from __future__ import annotations
+
+from blockgen.record import Ledger
+from blockgen.sizing.axial import Bound, Layout
+from blockgen.sizing.layout import AxialTask, axial_task, fit_walls, require_feasible
+from blockgen.sizing.mating import Flange
+from blockgen.sizing.rounding import nearest_inside
+from blockgen.sizing.seats import SeatThread
+from blockgen.sizing.walls import decide_wall, wall_range
+from blockgen.sizing.window import least_window_length
+
+_SOURCE = "difference constraints over seat, coupling and motor seat; closed form"
+
+
+def decide_axial(
+    ledger: Ledger,
+    bearing: tuple[Flange, SeatThread | None],
+    motor: tuple[Flange, SeatThread | None],
+    screw_wall: float,
+) -> AxialTask:
+    """Decide walls, length and coupling position.
+
+    Args:
+        ledger: Ledger with window width and through-bores.
+        bearing: Bearing flange and its tapped holes.
+        motor: Motor flange and its tapped holes; None for a tapped flange.
+        screw_wall: End wall that base screws in it need, mm; 0 where they stand in side walls.
+
+    Returns:
+        The solved task, for checks and reports.
+
+    Raises:
+        InfeasibleError: no layout exists.
+    """
+    ranges = [wall_range(ledger, flange, seat, screw_wall) for flange, seat in (bearing, motor)]
+    for i, end in enumerate(("bearing", "motor")):
+        if ledger.known(f"block.{end}_wall"):
+            value = ledger.number(f"block.{end}_wall")
+            ledger.decide(f"{end}_wall_floor", ranges[i][0], "mm", "floor of a given wall")
+            ranges[i] = (value, value)
+    floors, usual = (ranges[0][0], ranges[1][0]), (ranges[0][1], ranges[1][1])
+    task = axial_task(ledger, floors, usual, least_window_length(ledger, motor[0], usual[1]))
+    task = fit_walls(task, ledger.number("practice.wall_step"))
+    given = ledger.number("block.length") if ledger.known("block.length") else None
+    layout = require_feasible(task, given)
+    for i, end in enumerate(("bearing", "motor")):
+        floor = ledger.number_or(f"{end}_wall_floor", ranges[i][0])
+        decide_wall(ledger, end, task.facts[f"{end}_wall"], floor, ranges[i][1])
+    _enter_interval(ledger, layout, task.toleranced())
+    _enter_length(ledger, layout, task.toleranced(), given)
+    _enter_coupling(ledger, layout, task.toleranced())
+    return task
+
+
+def _words(bounds: tuple[Bound, ...]) -> str:
+    return " with ".join(bound.name for bound in bounds)
+
+
+def _keys(bounds: tuple[Bound, ...]) -> tuple[str, ...]:
+    return tuple(dict.fromkeys(key for bound in bounds for key, _ in bound.terms))
+
+
+def _enter_interval(ledger: Ledger, layout: Layout, tight: Layout) -> None:
+    for key, value, bounds in (
+        ("length_min", layout.low, layout.low_bounds),
+        ("length_max", layout.high, layout.high_bounds),
+        ("length_low", tight.low, tight.low_bounds),
+        ("length_high", tight.high, tight.high_bounds),
+    ):
+        rule = f"bound by {_words(bounds)}" + ("" if key.endswith(("min", "max")) else ", tolerances taken off")
+        finite = round(value, 6) if abs(value) != float("inf") else None
+        ledger.decide(key, finite, "mm", rule, _keys(bounds), _SOURCE)
+
+
+def _enter_length(ledger: Ledger, layout: Layout, tight: Layout, given: float | None) -> None:
+    using = ("length_low", "length_high", "length_min", "length_max", "practice.length_step")
+    tolerance = ledger.number("block.length_tolerance")
+    limits = {"upper": tolerance, "lower": -tolerance}
+    if given is not None:
+        rule = f"given; feasible {layout.low:.2f} to {layout.high:.2f}"
+        ledger.decide(
+            "length", given, "mm", rule, ("block.length", *using), origin=ledger["block.length"].origin, **limits
+        )
+        return
+    low, high = (tight.low, tight.high) if tight.feasible else (layout.low, layout.high)
+    steps = (ledger.number("practice.length_step"), ledger.number("practice.length_fine_step"))
+    what = "middle of the interval after tolerances" if tight.feasible else "middle of the nominal interval"
+    rule = f"{what}, to {steps[0]:g}, to {steps[1]:g} where that leaves it"
+    ledger.decide("length", round(nearest_inside(low, high, steps), 6), "mm", rule, using, _SOURCE, **limits)
+
+
+def _enter_coupling(ledger: Ledger, layout: Layout, tight: Layout) -> None:
+    length = ledger.number("length")
+    low, high = layout.coupling_range(length)
+    inner = tight.coupling_range(length)
+    if inner[0] <= inner[1]:
+        low, high = inner
+    position = round(nearest_inside(low, high, (0.5, 0.1)), 6)
+    rule = f"middle of the range {low:.2f} to {high:.2f} at this length; the fitter sets it"
+    setting = ledger.number("practice.setting_tolerance")
+    using = ("length", "practice.setting_tolerance", "screw.journal_reach", "coupling.length")
+    ledger.decide("coupling_position", position, "mm", rule, using, _SOURCE, upper=setting, lower=-setting)
+    journal, reach = ledger.number("screw.journal_reach"), ledger.number("motor.shaft_length")
+    end = position + ledger.number("coupling.length")
+    for key, value, rule, using in (
+        ("journal_grip", journal - position, "journal_reach - coupling_position", ("screw.journal_reach", "coupling_position")),
+        ("motor_grip", end - (length - reach), "coupling_position + coupling length - (length - shaft_length)",
+         ("coupling_position", "coupling.length", "length", "motor.shaft_length")),
+        ("shaft_gap", length - reach - journal, "length - shaft_length - journal_reach",
+         ("length", "motor.shaft_length", "screw.journal_reach")),
+    ):  # fmt: skip
+        ledger.decide(key, round(value, 6), "mm", rule, using, "geometry along the shaft")

@@ -1,0 +1,169 @@
+"""Base screws: thread from the thrust, where they stand, counterbore, length, engagement in the base plate."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from blockgen.mechanics.slip import slip_safety
+from blockgen.record import Ledger
+from blockgen.sizing.joint import screw_preload, sure_preload
+from blockgen.sizing.rounding import up
+from blockgen.sizing.seats import decide_engagement
+from blockgen.standards.din974 import counterbore
+from blockgen.standards.iso273 import clearance_hole
+from blockgen.standards.materials import Material
+from blockgen.standards.screws import cap_screw, preferred_length
+from blockgen.standards.threads import Thread, thread
+
+# Flange size in mm up to which a thread is usual (common practice, no source).
+_USUAL_BY_FLANGE = ((50.0, "M6"), (75.0, "M8"), (150.0, "M10"), (200.0, "M12"), (math.inf, "M16"))
+_SIZES = ("M5", "M6", "M8", "M10", "M12", "M16", "M20")
+
+
+@dataclass(frozen=True, slots=True)
+class BaseScrew:
+    """One base screw's sizes, mm.
+
+    Args:
+        thread: Its thread.
+        hole: Clearance hole.
+        head: Counterbore diameter.
+        from_below: True where the block is tapped and the screws come through the base plate.
+    """
+
+    thread: Thread
+    hole: float
+    head: float
+    from_below: bool
+
+    @property
+    def radius(self) -> float:
+        """Greatest radius of its cavity in the block, mm."""
+        return self.thread.diameter / 2 if self.from_below else self.head / 2
+
+
+def decide_base_screw(ledger: Ledger) -> BaseScrew:
+    """Decide the base screws' thread: given, or usual for the flange and large enough for the thrust."""
+    grade, count = ledger.text("base.property_class"), int(ledger.number("base.screw_count"))
+    using = (
+        "base.screw", "motor.flange_size", "bearing.flange_size", "screw.thrust", "base.friction", "limits.slip_safety",
+        "base.property_class", "base.screw_count", "base.tightening",
+    )  # fmt: skip
+    if ledger.known("base.screw"):
+        name = ledger.text("base.screw")
+        ledger.decide("base_screw", name, "", "given", using, origin=ledger["base.screw"].origin)
+    else:
+        name, rule = _choose(ledger, grade, count)
+        ledger.decide("base_screw", name, "", rule, using, "VDI 2230 preload form; size by flange: common practice")
+    screw = thread(name)
+    below = ledger.text("base.screw_from") == "below"
+    hole, head = clearance_hole(name), counterbore(name).diameter
+    ledger.decide("base_screw_hole", hole, "mm", "clearance hole, medium", ("base_screw",), "ISO 273")
+    ledger.decide("base_counterbore_diameter", head, "mm", "series 1", ("base_screw",), "DIN 974-1, from memory")
+    return BaseScrew(screw, hole, head, below)
+
+
+def _choose(ledger: Ledger, grade: str, count: int) -> tuple[str, str]:
+    flange = max(ledger.number_or("motor.flange_size", 0.0), ledger.number_or("bearing.flange_size", 0.0))
+    usual = next(name for limit, name in _USUAL_BY_FLANGE if flange <= limit)
+    if not ledger.known("screw.thrust"):
+        return usual, f"usual for a flange of {flange:g}; no thrust is given, so slip is not assessed"
+    wanted = ledger.number("limits.slip_safety")
+    for name in _SIZES[_SIZES.index(usual) :]:
+        safety = base_slip(ledger, thread(name), grade, count)
+        if safety >= wanted:
+            return (
+                name,
+                f"smallest from {usual} up (flange {flange:g}) whose {count} screws hold the thrust: slip {safety:.2f} >= {wanted:g}",
+            )
+    return _SIZES[-1], f"largest of the table; {count} screws of it do not hold the thrust"
+
+
+def base_slip(ledger: Ledger, screw: Thread, grade: str, count: int) -> float:
+    """Return the safety against slip of the base joint under the thrust, screws loaded alike."""
+    sure = sure_preload(ledger, screw_preload(ledger, screw, grade))
+    return slip_safety(count * sure, 0.0, ledger.number("base.friction"), abs(ledger.number("screw.thrust")))
+
+
+def least_side_wall(ledger: Ledger, screw: BaseScrew) -> float:
+    """Decide the least wall in mm that a base screw needs around it."""
+    if screw.from_below:
+        value = 2 * ledger.number("practice.thread_edge") * screw.thread.diameter
+        rule, key = f"tapped from below: 2 x 1.5 x d of {screw.thread.designation}", "practice.thread_edge"
+    else:
+        value = screw.head + 2 * ledger.number("practice.counterbore_rim")
+        rule, key = f"counterbore of {screw.thread.designation} + 2 rims", "practice.counterbore_rim"
+    ledger.decide(
+        "side_wall_least", value, "mm", rule, ("base_counterbore_diameter", "base_screw", key), "DIN 974-1; common practice"
+    )  # fmt: skip
+    return value
+
+
+def decide_base_length(ledger: Ledger, screw: BaseScrew, base: Material) -> None:
+    """Decide screw length, counterbore depth and engagement of the base screws in mm."""
+    grade = ledger.text("base.property_class")
+    if screw.from_below:
+        return
+    least = decide_engagement(ledger, "base_engagement_least", screw.thread, base, grade)
+    head = cap_screw(screw.thread.designation)
+    standard = up(head.head_height + ledger.number("practice.counterbore_sunk"), 0.5)
+    height = ledger.number("height")
+    most = max(least, ledger.number("base.thickness"))
+    length = _screw_length(ledger, screw, height - standard + least, height - standard + most)
+    clamped = min(height - standard, length - least)
+    using = (
+        "height", "base_screw", "base_engagement_least", "base.thickness", "practice.screw_slenderness",
+        "practice.counterbore_sunk",
+    )  # fmt: skip
+    deepened = clamped < height - standard
+    why = "counterbore deepened to use it" if deepened else "with the counterbore just over the head"
+    slender = ledger.number("practice.screw_slenderness")
+    rule = f"preferred length, at most {slender:g} d or one that reaches; {why}"
+    ledger.decide("base_screw_length", length, "mm", rule, using, "ISO 4762 preferred lengths, from memory")
+    depth = round(height - clamped, 6)
+    rule = "height + least engagement - screw length" if deepened else "head height + 0.4..0.6, up to 0.5"
+    ledger.decide(
+        "base_counterbore_depth", depth, "mm", rule, (*using, "base_screw_length"), "common practice, no source"
+    )
+    rule = "screw length - (height - counterbore depth)"
+    using = ("base_screw_length", "height", "base_counterbore_depth")
+    ledger.decide("base_engagement", round(length - clamped, 6), "mm", rule, using, "")
+
+
+def _screw_length(ledger: Ledger, screw: BaseScrew, at_least: float, at_most: float) -> float:
+    """Return a preferred length: one that reaches with the plain counterbore, or a shorter one where that is slender."""
+    name, slender = screw.thread.designation, ledger.number("practice.screw_slenderness") * screw.thread.diameter
+    reaching = preferred_length(name, at_least, at_most)
+    if reaching is not None and reaching <= slender:
+        return reaching
+    shorter = [v for v in cap_screw(name).lengths if v <= min(slender, at_most)]
+    return shorter[-1] if shorter else cap_screw(name).lengths[0]
+
+
+def decide_thread_from_below(ledger: Ledger, screw: BaseScrew, block: Material) -> None:
+    """Decide the tapped holes in the base face and the screws that come through the base plate, mm."""
+    if not screw.from_below:
+        return
+    from blockgen.standards.din76 import drill_runout
+
+    engagement = decide_engagement(
+        ledger, "base_engagement_least", screw.thread, block, ledger.text("base.property_class")
+    )
+    plate = ledger.number("base.thickness")
+    length = (
+        preferred_length(screw.thread.designation, plate + engagement)
+        or cap_screw(screw.thread.designation).lengths[-1]
+    )
+    rule = "shortest preferred length through the base plate with the least engagement"
+    using = ("base.thickness", "base_engagement_least", "base_screw")
+    ledger.decide("base_screw_length", length, "mm", rule, using, "ISO 4762 preferred lengths, from memory")
+    ledger.decide(
+        "base_engagement", length - plate, "mm", "screw length - base plate", (*using, "base_screw_length"), ""
+    )
+    depth = up(length - plate + 2 * screw.thread.pitch, 0.5)
+    ledger.decide("base_thread_depth", depth, "mm", "engagement + 2 pitches, up to 0.5", ("base_engagement",), "")
+    drill = up(depth + drill_runout(screw.thread), 0.5)
+    ledger.decide(
+        "base_drill_depth", drill, "mm", "full thread + run-out", ("base_thread_depth",), "DIN 76-1, from memory"
+    )

@@ -1,0 +1,76 @@
+"""The bores of both seats: fits, what opens behind them, and how deep the pilots sit."""
+
+from __future__ import annotations
+
+from blockgen.record import Ledger
+from blockgen.sizing.rounding import up
+from blockgen.standards.iso286 import limits
+
+OTHER = {"bearing": "motor", "motor": "bearing"}
+
+
+def decide_pilot_bore(ledger: Ledger, end: str) -> float:
+    """Decide a pilot bore in mm with its fit: the pilot's nominal diameter in the block's bore class."""
+    nominal, fit = ledger.number(f"{end}.pilot_diameter"), ledger.text("block.bore_fit")
+    band = limits(nominal, fit)
+    recessed = ledger.text(f"{end}.pilot_form") == "recessed"
+    rule = f"the block's spigot has the recess diameter, {fit}" if recessed else f"pilot diameter, bored {fit}"
+    using = (f"{end}.pilot_diameter", "block.bore_fit", f"{end}.pilot_fit")
+    ledger.decide(
+        f"{end}_bore", nominal, "mm", rule, using, "ISO 286-1", upper=band.upper, lower=band.lower, fit=fit
+    )  # fmt: skip
+    return nominal
+
+
+def decide_through_bore(ledger: Ledger, end: str) -> float:
+    """Decide the opening behind a pilot bore in mm.
+
+    It lets the coupling swing in the wall, the nut and its spanner pass, and the smaller bore of the other seat be
+    machined through the larger one, as far as the pilot bore allows.
+    """
+    pilot, other = ledger.number(f"{end}.pilot_diameter"), ledger.number(f"{OTHER[end]}.pilot_diameter")
+    clear = ledger.number("coupling.clearance")
+    wants = [ledger.number("coupling.swing_diameter") + 2 * clear]
+    if end == "bearing":
+        keys = ("bearing.nut_outer_diameter", "bearing.spanner_diameter")
+        wants += [ledger.number(key) + 2 * clear for key in keys if ledger.known(key)]
+    if pilot > other:
+        wants.append(other + 2 * ledger.number("practice.bar_clearance"))
+    wanted = up(max(wants), ledger.number("practice.size_step"))
+    shoulder = ledger.number("practice.bore_shoulder")
+    value = wanted if wanted <= pilot - 2 * shoulder else pilot
+    rule = f"opening wanted {wanted:g} (swing, nut and spanner, boring bar to the other seat)" + (
+        "" if value == wanted else f"; leaves no shoulder of {shoulder:g}, so the bore goes through plain"
+    )
+    using = (
+        f"{end}.pilot_diameter", "coupling.swing_diameter", "coupling.clearance", "bearing.nut_outer_diameter",
+        "bearing.spanner_diameter", "practice.bar_clearance", "practice.bore_shoulder",
+    )  # fmt: skip
+    ledger.decide(f"{end}_through_bore", value, "mm", rule, using, "common practice, no source")
+    return value
+
+
+def pilot_seat_depth(ledger: Ledger, end: str) -> float:
+    """Return how deep in mm the mating pilot asks the bore to be; 0 where no pilot enters the wall."""
+    away = ledger.text(f"{end}.pilot_direction") == "away"
+    if away or ledger.text(f"{end}.pilot_form") == "recessed":
+        return 0.0
+    return ledger.number(f"{end}.pilot_length") + ledger.number("practice.pilot_depth_extra")
+
+
+def decide_bore_depth(ledger: Ledger, end: str) -> float:
+    """Decide the depth of the pilot bore in mm: pilot length and a little, or the whole wall where it is plain."""
+    wall = ledger.number(f"{end}_wall")
+    wanted = pilot_seat_depth(ledger, end)
+    plain = ledger.number(f"{end}_through_bore") >= ledger.number(f"{end}_bore")
+    left_too_thin = wall - wanted < ledger.number("practice.bore_shoulder")
+    value = wall if plain or left_too_thin else wanted
+    if value == wanted:
+        rule = f"pilot length + {ledger.number('practice.pilot_depth_extra'):g}"
+    elif plain:
+        rule = "the bore goes through the wall plain"
+    else:
+        rule = "less than a shoulder would be left: the bore goes through the wall"
+    using = (f"{end}.pilot_length", "practice.pilot_depth_extra", f"{end}_wall", f"{end}_through_bore")
+    ledger.decide(f"{end}_bore_depth", value, "mm", rule, using, "common practice, no source")
+    return value

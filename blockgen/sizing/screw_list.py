@@ -1,0 +1,113 @@
+"""Screws and pins with length, class, torque and engagement."""
+
+from __future__ import annotations
+
+from blockgen.plan import Fastener
+from blockgen.record import Ledger
+from blockgen.sizing.base_screws import BaseScrew
+from blockgen.sizing.joint import screw_preload, screw_torque
+from blockgen.sizing.mating import Flange
+from blockgen.sizing.window import least_flange_engagement
+from blockgen.standards.iso273 import clearance_hole
+from blockgen.standards.pins import pin_length
+from blockgen.standards.screws import cap_screw, preferred_length
+from blockgen.standards.threads import Thread
+
+FLANGE_CLASS = "8.8"
+_SOURCE = "ISO 4762 preferred lengths, from memory"
+
+
+def decide_flange_screw(ledger: Ledger, flange: Flange) -> None:
+    """Decide the length of a flange's screws in mm; unknown where the clamped thickness is not given."""
+    end, key = flange.end, f"{flange.end}_screw_length"
+    if flange.tapped:
+        clamped, engaged, using = (
+            ledger.number(f"{end}_wall"),
+            least_flange_engagement(ledger, flange),
+            (f"{end}_wall",),
+        )
+    elif ledger.known(f"{end}.flange_thickness"):
+        clamped, engaged = ledger.number(f"{end}.flange_thickness"), ledger.number(f"{end}_engagement")
+        using = (f"{end}.flange_thickness", f"{end}_engagement", f"{end}_thread_depth")
+    else:
+        rule = f"{end}.flange_thickness is not given, so no length can be chosen"
+        ledger.decide(key, None, "mm", rule, (), _SOURCE)
+        return
+    most = clamped + ledger.number_or(f"{end}_thread_depth", float("inf"))
+    length = preferred_length(flange.thread.designation, clamped + engaged, most)
+    rule = "shortest preferred length of clamped thickness + engagement that does not pass the full thread"
+    if length is None:
+        length = preferred_length(flange.thread.designation, 0.0, most)
+        longest = [v for v in cap_screw(flange.thread.designation).lengths if v <= most]
+        length, rule = (longest[-1] if longest else None), "longest preferred length that does not pass the full thread"
+    ledger.decide(key, length, "mm", rule, using, _SOURCE)
+
+
+def fasteners(
+    ledger: Ledger, flanges: tuple[Flange, Flange], screw: BaseScrew, base_count: int
+) -> tuple[Fastener, ...]:
+    """Return every group of equal screws and pins, and enter their preload and torque.
+
+    Args:
+        ledger: Ledger of a sized block.
+        flanges: Bearing and motor flange.
+        screw: The base screw.
+        base_count: Number of base screws.
+    """
+    rows = [_base(ledger, screw, base_count), *(_flange(ledger, flange) for flange in flanges)]
+    if ledger.known("dowel_diameter"):
+        rows.append(_dowel(ledger))
+    return tuple(rows)
+
+
+def _tightening(ledger: Ledger, where: str, screw: Thread, grade: str) -> tuple[float, float]:
+    """Enter preload in N and torque in N*m of one group and return both."""
+    head = cap_screw(screw.designation).washer_face
+    preload = screw_preload(ledger, screw, grade)
+    torque = screw_torque(ledger, screw, preload, head, clearance_hole(screw.designation))
+    using = ("practice.preload_use", "practice.thread_friction", f"{where}_screw", f"{where}_thread")
+    rule = f"90 % of the yield point of class {grade}, thread friction included"
+    ledger.decide(f"{where}_preload", round(preload, 1), "N", rule, using, "VDI 2230 form, from memory")
+    rule = "F (0.159 P + 0.578 d2 mu + Dkm/2 mu)"
+    ledger.decide(
+        f"{where}_torque", round(torque, 2), "N*m", rule, (*using, f"{where}_preload"), "VDI 2230 form, from memory"
+    )
+    return round(preload, 1), round(torque, 2)
+
+
+def _base(ledger: Ledger, screw: BaseScrew, count: int) -> Fastener:
+    grade = ledger.text("base.property_class")
+    preload, torque = _tightening(ledger, "base", screw.thread, grade)
+    refs = {
+        "length": "base_screw_length",
+        "torque": "base_torque",
+        "preload": "base_preload",
+        "engagement": "base_engagement",
+    }
+    return Fastener(
+        "base", cap_screw(screw.thread.designation).standard, screw.thread.designation, ledger.number("base_screw_length"),
+        grade, count, torque, preload, ledger.number("base_engagement"), None, refs,
+    )  # fmt: skip
+
+
+def _flange(ledger: Ledger, flange: Flange) -> Fastener:
+    end, name = flange.end, flange.thread.designation
+    preload, torque = _tightening(ledger, end, flange.thread, FLANGE_CLASS)
+    known = ledger.known(f"{end}_screw_length")
+    length = ledger.number(f"{end}_screw_length") if known else None
+    clamped = ledger.number(f"{end}_wall") if flange.tapped else ledger.number_or(f"{end}.flange_thickness", 0.0)
+    engaged = None if length is None else round(length - clamped, 6)
+    refs = {"length": f"{end}_screw_length", "torque": f"{end}_torque", "preload": f"{end}_preload"}
+    return Fastener(
+        f"{end}_flange", cap_screw(name).standard, name, length, FLANGE_CLASS, len(flange.positions), torque, preload,
+        engaged, None, refs,
+    )  # fmt: skip
+
+
+def _dowel(ledger: Ledger) -> Fastener:
+    pin = ledger.number("dowel_diameter")
+    wanted = 2 * ledger.number("practice.dowel_depth") * pin
+    length = pin_length(pin, wanted)
+    return Fastener(
+        "dowel", "ISO 8734", f"{pin:g} m6", length, "hardened", 2, None, None, None, None, {"size": "dowel_diameter"}
+    )  # fmt: skip

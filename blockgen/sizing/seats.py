@@ -1,0 +1,88 @@
+"""Tapped holes on the two seats: engagement, full thread, drill depth and drill point."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from blockgen.mechanics.stripping import least_engagement_against_stripping
+from blockgen.record import Ledger
+from blockgen.sizing.joint import screw_preload, thread_limits
+from blockgen.sizing.mating import Flange
+from blockgen.sizing.rounding import up
+from blockgen.standards.din76 import drill_runout
+from blockgen.standards.iso898 import property_class
+from blockgen.standards.materials import Material
+from blockgen.standards.threads import Thread
+
+
+@dataclass(frozen=True, slots=True)
+class SeatThread:
+    """What a tapped hole on a seat needs, mm.
+
+    Args:
+        engagement: Thread engagement of the screw.
+        thread_depth: Full thread.
+        drill_depth: Cylindrical depth of the tap-drill hole.
+        point: Length of the drill point.
+        blind_wall: Thickness that a blind hole asks for.
+    """
+
+    engagement: float
+    thread_depth: float
+    drill_depth: float
+    point: float
+    blind_wall: float
+
+
+def point_length(diameter: float, angle: float) -> float:
+    """Return the length in mm of a drill point, diameter in mm, full angle in deg."""
+    return diameter / 2 / math.tan(math.radians(angle / 2))
+
+
+def decide_engagement(ledger: Ledger, key: str, screw: Thread, into: Material, grade: str) -> float:
+    """Decide the engagement in mm of a screw in a material: the usual floor, or more where the thread would strip."""
+    factor_key = f"practice.engagement_{into.kind}"
+    floor = ledger.number(factor_key) * screw.diameter
+    safety = ledger.number("limits.strip_safety")
+    preload = screw_preload(ledger, screw, grade)
+    tensile = property_class(grade, screw.diameter).tensile
+    needed = least_engagement_against_stripping(preload, safety, thread_limits(screw), into.tensile_strength, tensile)
+    value = up(max(floor, needed), 0.5)
+    rule = (
+        f"greater of {floor:.1f} (factor x d, {screw.designation} in {into.name}) and {needed:.1f} (no thread strips "
+        f"at {safety:g} x the full preload {preload / 1000:.1f} kN of class {grade}), up to 0.5"
+    )
+    using = (factor_key, "limits.strip_safety", "practice.preload_use", "practice.thread_friction")
+    ledger.decide(key, value, "mm", rule, using, "FED-STD-H28/2 areas, VDI 2230 preload form; floor: common practice")
+    return value
+
+
+def decide_seat_thread(ledger: Ledger, flange: Flange, block: Material) -> SeatThread | None:
+    """Decide a seat's tapped holes; None where the flange is tapped and the block has clearance holes."""
+    end, screw = flange.end, flange.thread
+    if flange.tapped:
+        _no_seat_thread(ledger, end)
+        return None
+    engagement = decide_engagement(ledger, f"{end}_engagement", screw, block, "8.8")
+    depth = up(engagement + ledger.number("practice.thread_extra_pitches") * screw.pitch, 0.5)
+    rule = f"engagement + 2 pitches of {screw.pitch:g}, up to 0.5"
+    using = (f"{end}_engagement", "practice.thread_extra_pitches")
+    ledger.decide(f"{end}_thread_depth", depth, "mm", rule, using, "common practice, no source")
+    drill = up(depth + drill_runout(screw), 0.5)
+    rule = f"full thread + run-out {drill_runout(screw):g} of {screw.designation}, up to 0.5"
+    ledger.decide(f"{end}_drill_depth", drill, "mm", rule, (f"{end}_thread_depth",), "DIN 76-1, from memory")
+    point = point_length(screw.tap_drill, ledger.number("practice.drill_point_angle"))
+    clear = max(screw.pitch, least_cavity_wall(ledger, screw.diameter))
+    return SeatThread(engagement, depth, drill, point, drill + point + clear)
+
+
+def _no_seat_thread(ledger: Ledger, end: str) -> None:
+    rule = f"{end} flange is tapped: the block has clearance holes"
+    for name in ("thread_depth", "drill_depth", "engagement"):
+        ledger.decide(f"{end}_{name}", None, "mm", rule, (f"{end}.fastening",), "")
+
+
+def least_cavity_wall(ledger: Ledger, diameter: float) -> float:
+    """Return the least wall in mm between a hole of a diameter in mm and any other cavity."""
+    return max(ledger.number("practice.cavity_factor") * diameter, ledger.number("practice.cavity_floor"))

@@ -1,0 +1,173 @@
+"""From spec to plan: the order in which the block is decided."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from blockgen.mechanics.ligaments import LigamentRule, ligament_map
+from blockgen.mechanics.volume import body_volume, feature_volume
+from blockgen.plan import Body, Feature, Plan
+from blockgen.record import Ledger, Record
+from blockgen.sizing.annotations import annotate
+from blockgen.sizing.axial_sizes import decide_axial
+from blockgen.sizing.base_pattern import seat_obstacles
+from blockgen.sizing.base_place import place_base_screws
+from blockgen.sizing.base_plate import base_plate_features, decide_plate_thread
+from blockgen.sizing.base_screws import (
+    BaseScrew,
+    decide_base_length,
+    decide_base_screw,
+    decide_thread_from_below,
+    least_side_wall,
+)
+from blockgen.sizing.bores import decide_bore_depth, decide_pilot_bore, decide_through_bore
+from blockgen.sizing.contributors import contributors
+from blockgen.sizing.defaults import complete
+from blockgen.sizing.dowels import dowel_features, lifting_features
+from blockgen.sizing.features import block_features
+from blockgen.sizing.frames import frames
+from blockgen.sizing.material import resolve_material
+from blockgen.sizing.mating import Flange, flange
+from blockgen.sizing.outside import decide_height, decide_side_wall
+from blockgen.sizing.screw_list import decide_flange_screw, fasteners
+from blockgen.sizing.seats import SeatThread, decide_seat_thread
+from blockgen.sizing.summary_keys import DIMENSIONS
+from blockgen.sizing.window import decide_corner_radius, decide_window_width
+from blockgen.spec.load import Spec
+from blockgen.standards.materials import Material
+
+
+@dataclass(frozen=True, slots=True)
+class Parts:
+    """The mating parts as sizing sees them."""
+
+    bearing: Flange
+    motor: Flange
+    bearing_seat: SeatThread | None
+    motor_seat: SeatThread | None
+    screw: BaseScrew
+    block: Material
+    base: Material
+
+
+def size(spec: Spec) -> Plan:
+    """Size one block.
+
+    Args:
+        spec: A loaded spec.
+
+    Returns:
+        The plan: every dimension with its reason, features, annotations, fasteners, frames.
+
+    Raises:
+        InfeasibleError: no layout along the axis exists.
+        InputError: a material or thread is not known.
+    """
+    return plan_from(spec.records)
+
+
+def plan_from(records: Mapping[str, Record]) -> Plan:
+    """Size one block from given and preset records; see ``size``."""
+    ledger = complete(records)
+    parts = _parts(ledger)
+    _inside(ledger, parts)
+    positions = _outside(ledger, parts)
+    seats = (parts.bearing_seat, parts.motor_seat)
+    features = block_features(ledger, (parts.bearing, parts.motor), seats, parts.screw, positions)
+    dowels = dowel_features(ledger, parts.screw, positions)
+    body = _body(ledger)
+    volume = body_volume(body) - sum(feature_volume(feature, body) for feature in features)
+    mass = volume * 1e-9 * parts.block.density
+    features = (*features, *dowels, *lifting_features(ledger, mass, positions))
+    plate = base_plate_features(ledger, parts.screw, positions, dowels)
+    return _plan(ledger, parts, body, features, plate)
+
+
+def _body(ledger: Ledger) -> Body:
+    return Body(
+        ledger.number("length"),
+        ledger.number("width"),
+        ledger.number("height"),
+        ledger.number("block.outer_fillet"),
+        ledger.number("block.edge_chamfer"),
+    )
+
+
+def _parts(ledger: Ledger) -> Parts:
+    block, base = resolve_material(ledger, "block"), resolve_material(ledger, "base")
+    bearing, motor = flange(ledger, "bearing"), flange(ledger, "motor")
+    decide_window_width(ledger, motor)
+    seats = [decide_seat_thread(ledger, f, block) for f in (bearing, motor)]
+    return Parts(bearing, motor, seats[0], seats[1], decide_base_screw(ledger), block, base)
+
+
+def _inside(ledger: Ledger, parts: Parts) -> None:
+    """Decide bores, walls, length and coupling position."""
+    for end in ("bearing", "motor"):
+        decide_pilot_bore(ledger, end)
+        decide_through_bore(ledger, end)
+    side_wall = least_side_wall(ledger, parts.screw)
+    across = ledger.text("block.window_axis") == "y"
+    screws_in_ends = side_wall if across else 0.0
+    decide_axial(ledger, (parts.bearing, parts.bearing_seat), (parts.motor, parts.motor_seat), screws_in_ends)
+    for end in ("bearing", "motor"):
+        decide_bore_depth(ledger, end)
+    for flange_here in (parts.bearing, parts.motor):
+        decide_flange_screw(ledger, flange_here)
+    length = ledger.number("length") - ledger.number("bearing_wall") - ledger.number("motor_wall")
+    ledger.decide(
+        "window_length", round(length, 6), "mm", "length - both walls", ("length", "bearing_wall", "motor_wall")
+    )
+
+
+def _outside(ledger: Ledger, parts: Parts) -> tuple[tuple[float, float], ...]:
+    """Decide height, base screws, width and window corner radius."""
+    flanges = (parts.bearing, parts.motor)
+    side_wall = ledger.number("side_wall_least")
+    height = decide_height(ledger, flanges, side_wall if ledger.text("block.window_axis") == "y" else 0.0)
+    ledger.decide("shaft_height", ledger.number("base.shaft_height"), "mm", "given", ("base.shaft_height",),
+                  upper=ledger.number("block.height_tolerance"), lower=-ledger.number("block.height_tolerance"),
+                  origin=ledger["base.shaft_height"].origin)  # fmt: skip
+    decide_base_length(ledger, parts.screw, parts.base)
+    decide_thread_from_below(ledger, parts.screw, parts.block)
+    decide_plate_thread(ledger, parts.screw)
+    obstacles = [
+        *seat_obstacles(ledger, parts.bearing, parts.bearing_seat),
+        *seat_obstacles(ledger, parts.motor, parts.motor_seat),
+    ]
+    positions = place_base_screws(ledger, parts.screw, flanges, obstacles, side_wall)
+    decide_side_wall(ledger)
+    decide_corner_radius(
+        ledger, _cut_depth(ledger, height), min(ledger.number("window_width"), ledger.number("window_length"))
+    )
+    return positions
+
+
+def _cut_depth(ledger: Ledger, height: float) -> float:
+    """Return the depth in mm that a cutter must reach: half of a through window, all of a pocket."""
+    if ledger.text("block.window_axis") == "y":
+        return ledger.number("width") / 2
+    floor = ledger.number("block.window_floor")
+    return height - floor if floor > 0 else height / 2
+
+
+def _plan(ledger: Ledger, parts: Parts, body: Body, features: tuple[Feature, ...], plate: tuple[Feature, ...]) -> Plan:
+    rule = LigamentRule(
+        ledger.number("practice.cavity_factor"), ledger.number("practice.cavity_floor"), ledger.number("practice.rim")
+    )
+    screws = fasteners(ledger, (parts.bearing, parts.motor), parts.screw, len(ledger.points("base_pattern")))
+    return Plan(
+        records=ledger.frozen(),
+        dimensions=tuple(key for key in DIMENSIONS if key in ledger),
+        body=body,
+        features=features,
+        base_features=plate,
+        annotations=annotate(ledger, features),
+        contributors=contributors(ledger),
+        fasteners=screws,
+        frames=frames(ledger),
+        ligaments=ligament_map(features, body, rule),
+        notes=(),
+        material_density=parts.block.density,
+    )

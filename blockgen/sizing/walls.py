@@ -1,0 +1,83 @@
+"""End walls: the thickness that is usual for this block, and the floor to which it may shrink."""
+
+from __future__ import annotations
+
+from blockgen.record import Ledger
+from blockgen.sizing.bores import pilot_seat_depth
+from blockgen.sizing.mating import Flange
+from blockgen.sizing.rounding import up
+from blockgen.sizing.seats import SeatThread, least_cavity_wall
+from blockgen.standards.threads import Thread
+
+_SOURCE = "common practice, no source"
+
+
+def hole_place(ledger: Ledger, screw: Thread, radius: float, y: float, z: float) -> str:
+    """Tell whether a hole along x ends in front of the window: ``inside``, ``outside`` or ``straddling``.
+
+    Args:
+        ledger: Ledger with window_width.
+        screw: Thread of the hole, for the least wall.
+        radius: Radius of the hole, mm.
+        y: Centre from the shaft axis, mm.
+        z: Centre from the shaft axis, mm.
+    """
+    half = ledger.number("window_width") / 2
+    across = ledger.text("block.window_axis") == "y"
+    offset = abs(z) if across else abs(y)
+    above_floor = ledger.number("base.shaft_height") + z - ledger.number("block.window_floor")
+    into = half - offset if across else min(half - offset, above_floor)
+    if into >= radius:
+        return "inside"
+    return "outside" if -into >= radius + least_cavity_wall(ledger, screw.diameter) else "straddling"
+
+
+def behind_window(ledger: Ledger, flange: Flange) -> str:
+    """Return the place of a flange's worst hole: straddling before inside before outside."""
+    radius = flange.thread.tap_drill / 2
+    places = {hole_place(ledger, flange.thread, radius, y, z) for y, z in flange.positions}
+    return next(place for place in ("straddling", "inside", "outside") if place in places)
+
+
+def wall_range(ledger: Ledger, flange: Flange, seat: SeatThread | None, screw_wall: float) -> tuple[float, float]:
+    """Return the floor and the usual thickness of an end wall in mm.
+
+    Args:
+        ledger: Ledger with window_width.
+        flange: The flange on this wall.
+        seat: Its tapped holes; None for clearance holes.
+        screw_wall: Wall that vertical base screws in it would need, mm; 0 where they stand elsewhere.
+    """
+    step = ledger.number("practice.wall_step")
+    floor = max(ledger.number("practice.wall_least"), screw_wall)
+    usual = max(ledger.number("practice.wall_usual"), floor)
+    if flange.end == "bearing":
+        pilot = pilot_seat_depth(ledger, "bearing")
+        floor = max(floor, ledger.number("practice.pilot_carried") * pilot)
+        usual = max(usual, pilot)
+    else:
+        floor = max(floor, pilot_seat_depth(ledger, "motor") + ledger.number("practice.bore_shoulder"))
+    if seat is not None:
+        place = behind_window(ledger, flange)
+        usual = max(usual, seat.blind_wall if place != "outside" else 0.0)
+        floor = max(floor, {"inside": seat.engagement, "straddling": seat.blind_wall, "outside": 0.0}[place])
+    return up(floor, step), max(up(usual, step), up(floor, step))
+
+
+def decide_wall(ledger: Ledger, end: str, value: float, floor: float, usual: float) -> None:
+    """Enter an end wall in mm with the reason for its thickness."""
+    key = f"{end}_wall"
+    using = (
+        f"{end}.pilot_length", f"{end}_drill_depth", f"{end}_engagement", "practice.wall_usual", "practice.wall_least",
+        "window_width",
+    )  # fmt: skip
+    if ledger.known(f"block.{key}"):
+        origin = ledger[f"block.{key}"].origin
+        rule = f"given; usual {usual:g}, floor {floor:g}"
+        ledger.decide(key, value, "mm", rule, (f"block.{key}", *using), _SOURCE, origin=origin)
+    else:
+        rule = f"usual wall for pilot, blind threads and {ledger.number('practice.wall_usual'):g}"
+        if value < usual:
+            rule = f"thinned from the usual {usual:g} so that a length exists (floor {floor:g})"
+        ledger.decide(key, value, "mm", rule, using, _SOURCE)
+    ledger.decide(f"{key}_least", floor, "mm", "pilot carried, thread engagement, least wall", using, _SOURCE)

@@ -1,0 +1,106 @@
+"""The window between the end walls: width, corner radius and what its length must give room for."""
+
+from __future__ import annotations
+
+import math
+
+from blockgen.record import Ledger
+from blockgen.sizing.mating import Flange
+from blockgen.sizing.rounding import up
+from blockgen.standards.screws import cap_screw, preferred_length
+
+# Usual end-mill diameters in mm (common practice, no source).
+_CUTTERS = (6.0, 8.0, 10.0, 12.0, 16.0, 20.0, 25.0)
+
+
+def decide_window_width(ledger: Ledger, motor: Flange) -> float:
+    """Decide the window width in mm: coupling swing, spanner and, for a tapped flange, screw heads."""
+    clear = ledger.number("coupling.clearance")
+    wants = [("coupling swing + 2 clearances", ledger.number("coupling.swing_diameter") + 2 * clear)]
+    for key, what in (("bearing.nut_outer_diameter", "lock nut"), ("bearing.spanner_diameter", "spanner")):
+        if ledger.known(key):
+            wants.append((f"{what} + 2 clearances", ledger.number(key) + 2 * clear))
+    if motor.tapped:
+        wants.append(("screw heads of the tapped motor flange with room for the key", _head_span(ledger, motor)))
+    what, width = max(wants, key=lambda item: item[1])
+    if ledger.known("block.window_width"):
+        return _take_given(ledger, "window_width", width, what)
+    value = up(width, ledger.number("practice.size_step"))
+    rule = f"{what} = {width:.2f}, up to the next {ledger.number('practice.size_step'):g}"
+    using = (
+        "coupling.swing_diameter", "coupling.clearance", "bearing.nut_outer_diameter", "bearing.spanner_diameter",
+        "practice.key_clearance", "practice.size_step",
+    )  # fmt: skip
+    ledger.decide("window_width", value, "mm", rule, using, "common practice, no source")
+    ledger.decide("window_width_least", width, "mm", what, using, "common practice, no source")
+    return value
+
+
+def _take_given(ledger: Ledger, key: str, least: float, what: str) -> float:
+    """Take a given size as it is; the checks compare it with the least one."""
+    given = f"block.{key}"
+    value = ledger.number(given)
+    ledger.decide(key, value, "mm", f"given; at least {least:.2f} for {what}", (given,), origin=ledger[given].origin)
+    ledger.decide(f"{key}_least", least, "mm", what, (given,), "common practice, no source")
+    return value
+
+
+def _head_span(ledger: Ledger, motor: Flange) -> float:
+    across = ledger.text("block.window_axis") == "y"
+    reach = max(abs(z) if across else abs(y) for y, z in motor.positions)
+    head = cap_screw(motor.thread.designation).head_diameter / 2
+    return 2 * (reach + head + ledger.number("practice.key_clearance"))
+
+
+def least_window_length(ledger: Ledger, motor: Flange, wall: float) -> float:
+    """Return the window length in mm that heads, key and insertion of a tapped flange's screws need; else 0.
+
+    Args:
+        ledger: Completed ledger.
+        motor: Motor flange.
+        wall: Thickest motor wall that comes into question, mm.
+    """
+    if not motor.tapped:
+        return 0.0
+    screw = cap_screw(motor.thread.designation)
+    length = preferred_length(screw.size, wall + least_flange_engagement(ledger, motor)) or screw.lengths[-1]
+    room = max(length + screw.head_height, screw.head_height + screw.key_short_arm)
+    return room + ledger.number("practice.key_clearance")
+
+
+def least_flange_engagement(ledger: Ledger, motor: Flange) -> float:
+    """Return the engagement in mm asked for in a tapped motor flange, taken as steel or better aluminium: 1.25 d."""
+    return ledger.number("practice.engagement_flange") * motor.thread.diameter
+
+
+def decide_corner_radius(ledger: Ledger, depth: float, width: float) -> float:
+    """Decide the window's corner radius in mm from the cutter that reaches ``depth`` in mm.
+
+    Args:
+        ledger: Ledger; block.cutter_diameter is entered where it is not given.
+        depth: Depth of cut from one side, mm.
+        width: Window width, mm.
+    """
+    ratio = ledger.number("practice.cut_depth_ratio")
+    if not ledger.known("block.cutter_diameter"):
+        usable = [c for c in _CUTTERS if c <= width / 2.5] or [_CUTTERS[0]]
+        cutter = next((c for c in usable if depth / c <= ratio), usable[-1])
+        rule = f"smallest usual cutter that cuts {depth:.1f} deep at {ratio:g} D, at most width / 2.5"
+        using = ("window_width", "practice.cut_depth_ratio")
+        ledger.decide(
+            "block.cutter_diameter", cutter, "mm", rule, using, "common practice, no source", origin="assumed"
+        )
+    cutter = ledger.number("block.cutter_diameter")
+    least = ledger.number("practice.corner_factor") * cutter / 2
+    ledger.decide(
+        "window_cut_depth", depth, "mm", "depth of cut, half where the window is cut from both sides",
+        ("height", "block.window_floor"), "common practice, no source",
+    )  # fmt: skip
+    if ledger.known("block.window_corner_radius"):
+        return _take_given(ledger, "window_corner_radius", least, "1.1 x cutter radius")
+    value = min(up(least, 0.5), math.floor(width))
+    rule = f"1.1 x cutter radius = {least:.2f}, up to 0.5"
+    using = ("block.cutter_diameter", "practice.corner_factor")
+    ledger.decide("window_corner_radius", value, "mm", rule, using, "common practice, no source")
+    ledger.decide("window_corner_radius_least", least, "mm", "1.1 x cutter radius", using, "common practice, no source")
+    return value

@@ -1,0 +1,206 @@
+"""A spec to start from, with a comment at each key that says where on a data sheet it is found."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping
+from pathlib import Path
+from typing import Any
+
+from blockgen.spec.presets import read_preset
+from blockgen.spec.read import parse_document
+
+# Parts of the starter: invented, sane, and feasible together.
+_PARTS: Mapping[str, Mapping[str, float]] = {
+    "motor": {
+        "pilot_diameter": 70,
+        "pilot_length": 3,
+        "flange_size": 80,
+        "bolt_circle": 90,
+        "bolt_hole": 6.6,
+        "shaft_diameter": 19,
+        "shaft_length": 40,
+    },
+    "bearing": {
+        "pilot_diameter": 45,
+        "pilot_length": 12,
+        "flange_size": 66,
+        "bolt_circle": 62,
+        "bolt_hole": 6.6,
+        "nut_reach": 16,
+    },
+    "coupling": {
+        "outer_diameter": 45,
+        "length": 58,
+        "bore_max": 24,
+        "grip_min": 14,
+        "grip_max": 20,
+        "clamp_position": 6,
+        "clamp_access_radius": 5,
+    },
+}
+_MEANING: Mapping[str, str] = {
+    "motor.pilot_diameter": "spigot on the motor's face, dimension sheet",
+    "motor.pilot_length": "how far the spigot stands out of the mounting face",
+    "motor.flange_size": "side of the square flange",
+    "motor.bolt_circle": "4 holes at 45 deg; bolt_count and bolt_angle for others",
+    "motor.bolt_hole": "clearance hole in the flange; sets the screw",
+    "motor.shaft_diameter": "shaft end",
+    "motor.shaft_length": "from the mounting face, not from the spigot's face",
+    "bearing.pilot_diameter": "the part of the unit that enters the block",
+    "bearing.pilot_length": "its length from the mounting face",
+    "bearing.flange_size": 'side of the flange; flange_shape = "round" makes it a diameter',
+    "bearing.bolt_circle": "4 holes at 45 deg; bolt_count and bolt_angle for others",
+    "bearing.bolt_hole": "clearance hole in the flange; sets the screw",
+    "bearing.nut_reach": "furthest lock nut or seal face beyond the mounting face, towards the motor",
+    "screw.journal_diameter": "the end of the screw that the coupling grips, screw drawing",
+    "screw.journal_reach": "end of the screw beyond the unit's mounting face, assembly drawing",
+    "coupling.outer_diameter": "hubs, without turning screw heads (those are swing_diameter)",
+    "coupling.length": "overall, as delivered",
+    "coupling.bore_max": "largest bore of this size",
+    "coupling.grip_min": "least depth of a shaft in a hub",
+    "coupling.grip_max": "greatest depth of a shaft in a hub",
+    "coupling.clamp_position": "axis of the clamp screw from the hub's end",
+    "coupling.clamp_access_radius": "half the width that the key needs",
+}
+# Keys worth knowing next, commented out, by table.
+_MORE: Mapping[str, tuple[tuple[str, str], ...]] = {
+    "job": (('title = "Motor and bearing block"', "title block"), ('revision = "A"', "part of the file names")),
+    "motor": (
+        ('pilot_fit = "h7"', "tolerance class of the spigot"),
+        ('flange_thickness = "8 mm"', "sets the length of the screws"),
+        ('mass = "2.8 kg"', "with brake and encoder; with centre_of_mass for the first frequency"),
+        ('peak_torque = "7 N*m"', "compared with coupling and thrust"),
+    ),
+    "bearing": (
+        ('pilot_fit = "h6"', "tolerance class of the pilot"),
+        ('runout = "0.01 mm"', "full indicator movement"),
+    ),
+    "screw": (
+        ('lead = "10 mm"', "with efficiency, for thrust from torque"),
+        ('thrust = "2 kN"', "greatest axial force; without it no load is checked"),
+    ),
+    "coupling": (
+        ('allow_parallel = "0.2 mm"', "with allow_angular and allow_axial, for the misalignment check"),
+        ('rated_torque = "20 N*m"', "compared with the motor's peak torque"),
+    ),
+    "base": (('length_available = "160 mm"', "room along the axis"), ("dowels = true", "or their diameter")),
+    "block": (('bearing_wall = "25 mm"', "what is given is checked, what is left out is sized"),),
+}
+_HEADS: Mapping[str, str] = {
+    "motor": "From the motor's dimension sheet.",
+    "bearing": "From the fixed-bearing unit's dimension sheet.",
+    "screw": "From the drawing of the screw's end.",
+    "coupling": "From the coupling's data sheet.",
+    "base": "From the machine.",
+    "block": "Leave out what blockgen is to size.",
+}
+
+
+def starter_spec(
+    motor: str | None = None,
+    bearing: str | None = None,
+    coupling: str | None = None,
+    *,
+    preset_folder: str | Path | None = None,
+) -> str:
+    """Return a commented spec that loads as it is.
+
+    Args:
+        motor: Preset of the motor; without one its keys are written out.
+        bearing: Preset of the bearing unit.
+        coupling: Preset of the coupling.
+        preset_folder: The user's own presets.
+
+    Raises:
+        InputError: there is no such preset.
+    """
+    chosen = {"motor": motor, "bearing": bearing, "coupling": coupling}
+    parts = {t: _values(t, name, preset_folder) for t, name in chosen.items()}
+    tables = [
+        'schema = 1\n# Quantities are texts with a unit ("40 mm", "2.875 in"); bare numbers are mm, deg, N, N*m, kg.',
+        _section("job", [('number = "J-001"', "names the output folder and files")]),
+        *(_part(t, chosen[t], parts[t]) for t in ("motor", "bearing")),
+        _section("screw", _screw(parts)),
+        _part("coupling", chosen["coupling"], parts["coupling"]),
+        _section("base", _base(parts)),
+        _section("block", [('material = "EN AW-6082-T6"', "`blockgen lookup material NAME` shows its values")]),
+    ]
+    return "\n\n".join(tables) + "\n"
+
+
+def respec(old_text: str, *, motor: str | None = None, bearing: str | None = None, coupling: str | None = None) -> str:
+    """Return a spec with other parts: each named table becomes a reference to a preset, all else stays as it was.
+
+    Args:
+        old_text: The spec to start from.
+        motor: Preset of the new motor; None keeps the old one.
+        bearing: Preset of the new bearing unit.
+        coupling: Preset of the new coupling.
+
+    Raises:
+        InputError: the old text is not TOML.
+    """
+    import tomlkit
+
+    parse_document(old_text, "old spec")
+    document = tomlkit.parse(old_text)
+    for name, preset in (("motor", motor), ("bearing", bearing), ("coupling", coupling)):
+        if preset is not None:
+            document[name] = _reference(preset, document.get(name))
+    return tomlkit.dumps(document)
+
+
+def _reference(preset: str, old: Any) -> Any:
+    """Return a table that names a preset, with the comment lines of the old table."""
+    import tomlkit
+    from tomlkit.items import Table
+
+    table = tomlkit.table()
+    table.add("preset", preset)
+    for key, item in old.value.body if isinstance(old, Table) else [(None, tomlkit.nl())]:
+        if key is None:
+            table.add(item)
+    return table
+
+
+def _values(table: str, preset: str | None, folder: str | Path | None) -> Mapping[str, Any]:
+    """Return what is known of a part; nothing of the starter's own part is mixed into a preset."""
+    return _PARTS[table] if preset is None else read_preset(preset, folder).values
+
+
+def _part(table: str, preset: str | None, values: Mapping[str, Any]) -> str:
+    if preset is not None:
+        return _section(table, [(f'preset = "{preset}"', f"keys given here go before it: `blockgen presets {preset}`")])
+    return _section(table, [(f'{k} = "{v:g} mm"', _MEANING[f"{table}.{k}"]) for k, v in values.items()])
+
+
+def _section(table: str, lines: list[tuple[str, str]]) -> str:
+    head = [f"# {_HEADS[table]}"] if table in _HEADS else []
+    more = [(f"# {line}", meaning) for line, meaning in _MORE[table]]
+    width = max(len(line) for line, _ in [*lines, *more])
+    return "\n".join([*head, f"[{table}]", *(f"{line:<{width}}  # {meaning}" for line, meaning in [*lines, *more])])
+
+
+def _screw(parts: Mapping[str, Mapping[str, Any]]) -> list[tuple[str, str]]:
+    """Return a journal that fits nut, coupling and a wall of common thickness."""
+    coupling, bearing = parts["coupling"], parts["bearing"]
+    thickest = min(coupling.get("bore_max", 15), bearing.get("nut_outer_diameter", 28) * 0.55)
+    journal = max(math.floor(min(thickest, 15 if "stack_length" not in bearing else thickest)), 3)
+    grip = 0.5 * (coupling.get("grip_min", journal) + coupling.get("grip_max", 1.5 * journal))
+    wall = max(bearing.get("pilot_length", 12) + 10, 18)
+    reach = math.ceil(max(bearing.get("nut_reach", 0) + 4, wall + 4) + grip)
+    return [
+        (f'journal_diameter = "{journal} mm"', _MEANING["screw.journal_diameter"]),
+        (f'journal_reach = "{reach} mm"', _MEANING["screw.journal_reach"]),
+    ]
+
+
+def _base(parts: Mapping[str, Mapping[str, Any]]) -> list[tuple[str, str]]:
+    """Return a shaft height at which both flanges stay clear of the base."""
+    sides = (p.get("flange_size") or p.get("flange_height") or 0.0 for p in (parts["motor"], parts["bearing"]))
+    height = 5 * math.ceil((max(sides) / 2 + 20) / 5)
+    return [
+        (f'shaft_height = "{height} mm"', "screw axis above the face on which the block stands"),
+        ('screw = "M8"', "base screws"),
+    ]

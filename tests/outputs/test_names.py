@@ -1,0 +1,32 @@
+from dataclasses import replace
+
+import pytest
+
+from blockgen.errors import InputError
+from blockgen.outputs import names
+from blockgen.record import Record
+
+
+def test_folder_and_files_carry_number_and_revision(plan):
+    assert names.stem(plan) == "GL-040-11_A"
+    assert names.file_name("GL-040-11_A", "block") == "GL-040-11_A_block.step"
+    assert names.file_name("GL-040-11_A", "stl") == "GL-040-11_A_block.stl"
+
+
+def test_a_name_too_long_for_file_systems_is_wrong_input(plan):
+    number = Record("job.number", "\u00e9" * 110, "", "given", "", line=3)
+    with pytest.raises(InputError, match=r"job.number\n.*a name of 222 bytes\n.*at most 200 bytes"):
+        names.stem(replace(plan, records={**plan.records, "job.number": number}))
+
+
+@pytest.mark.parametrize(
+    ("only", "expected"),
+    [(None, ("block", "stl")), (["stl", " block"], ("block", "stl")), (["stl"], ("stl",)), (["summary"], ()), ([""], ())],
+)
+def test_roles_come_in_their_order(only, expected):
+    assert names.chosen_roles(only) == expected
+
+
+def test_a_role_of_another_version_is_wrong_input():
+    with pytest.raises(InputError, match=r'--only\n.*"drawing"\n.*this version writes.*: block, stl'):
+        names.chosen_roles(["block", "drawing"])
