@@ -53,15 +53,21 @@ def run(arguments: Sequence[str]) -> int:
         return _report(error, arguments)
     except (KeyboardInterrupt, typer.Abort):
         code = _INTERRUPTED
-    except typer.BadParameter.__base__ as error:  # the base of all usage errors has no public name
-        return _report(usage(error.format_message(), _command(arguments)), arguments)
-    except OSError as error:
-        return _report(MachineError(f"{error.filename or 'the system'}: {error.strerror or error}"), arguments)
     except Exception as error:  # noqa: BLE001 # a traceback never reaches a user
-        return _report(unforeseen(error), arguments)
+        return _report(_as_ours(error, arguments), arguments)
     if code == _INTERRUPTED:
         printer.complain("Interrupted; nothing was left half written.")
     return code if isinstance(code, int) else 0
+
+
+def _as_ours(error: Exception, arguments: Sequence[str]) -> BlockgenError:
+    """Return somebody else's error as one of ours."""
+    message = getattr(error, "format_message", None)  # what wrong usage has; its class has no public name
+    if callable(message):
+        return usage(str(message()), _command(arguments))
+    if isinstance(error, OSError):
+        return MachineError(f"{error.filename or 'the system'}: {error.strerror or error}")
+    return unforeseen(error)
 
 
 def _report(error: BlockgenError, arguments: Sequence[str]) -> int:
@@ -72,7 +78,7 @@ def _report(error: BlockgenError, arguments: Sequence[str]) -> int:
         except MachineError as another:
             printer.complain(as_text(another))
     else:
-        printer.complain(as_text(error))
+        printer.complain(as_text(error, printer.width()))
     return error.exit_code
 
 
@@ -173,7 +179,7 @@ def explain(
     key: Annotated[str | None, typer.Argument(metavar="[KEY]", help="A dimension or input; without it all.")] = None,
     as_json: Json = False,
 ) -> int:
-    """Show how a dimension came about: rule, inputs with origin, source.
+    """Show how a dimension came about.
 
     Example: blockgen explain axis.toml length
     """

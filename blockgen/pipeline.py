@@ -14,8 +14,9 @@ from blockgen.outputs import names
 from blockgen.outputs.folder import new_set
 from blockgen.outputs.manifest import manifest
 from blockgen.outputs.spec_toml import spec_toml
-from blockgen.outputs.summary_json import as_json, summary
+from blockgen.outputs.summary_json import summary
 from blockgen.outputs.summary_md import summary_md
+from blockgen.outputs.tidy import as_json
 from blockgen.plan import Plan
 from blockgen.sizing.size import size
 from blockgen.spec.fingerprint import spec_hash

@@ -61,6 +61,8 @@ class Ledger:
     def __init__(self, records: Iterable[Record] = ()) -> None:
         """Start with the given records."""
         self._records = {r.key: r for r in records}
+        self._inputs: dict[str, Input] = {}
+        self._remarks: list[str] = []
 
     def __contains__(self, key: object) -> bool:
         return key in self._records
@@ -75,7 +77,17 @@ class Ledger:
         """Return a ledger that can go on by itself."""
         other = Ledger()
         other._records = dict(self._records)
+        other._remarks = list(self._remarks)
         return other
+
+    @property
+    def remarks(self) -> tuple[str, ...]:
+        """What the rules had to say in words, in order."""
+        return tuple(self._remarks)
+
+    def remark(self, text: str) -> None:
+        """Add a remark for the designer: what was moved, thinned or enlarged, and why."""
+        self._remarks.append(text)
 
     def number(self, key: str) -> float:
         """Return a numeric value.
@@ -139,8 +151,15 @@ class Ledger:
         fit: str | None = None,
     ) -> Record:
         """Enter a decided value; ``using`` names the records that the rule used."""
-        inputs = {name: self._records[name].as_input() for name in using if name in self._records}
+        inputs = {name: self._input(name) for name in using if name in self._records}
         return self.enter(Record(key, value, unit, origin, rule, inputs, source, upper, lower, fit))
+
+    def _input(self, key: str) -> Input:
+        """Return a record as an input; one object serves all rules that use it, since records never change."""
+        found = self._inputs.get(key)
+        if found is None:
+            found = self._inputs[key] = self._records[key].as_input()
+        return found
 
     def frozen(self) -> Mapping[str, Record]:
         """Return the records by key."""

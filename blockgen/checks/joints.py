@@ -28,16 +28,17 @@ def _end(fastener: Fastener) -> str:
 def engagement(plan: Plan, fastener: Fastener) -> Finding:
     """Compare the engagement with the least one."""
     end = _end(fastener)
-    least = "base_engagement_least" if end == "base" else f"{end}_engagement"
+    least = f"{end}_engagement_least"
     ask = Question(
         f"{end}_engagement", f"Engagement of the {end} screws", (least, f"{end}_screw_length", f"{end}.flange_thickness"),
         "the thread may strip before the screw breaks: take a longer screw", "FED-STD-H28/2 areas; floor: common practice",
     )  # fmt: skip
     if fastener.engagement is None:
         return not_assessed(plan, ask, f"{end}.flange_thickness")
-    value = plan.records[least].value
-    limit = float(value) if isinstance(value, (int, float)) else fastener.engagement
-    return at_least(plan, ask, fastener.engagement, limit)
+    if plan.records[least].value is None:
+        wanted = plan.number("practice.engagement_flange") * plan.number("motor_thread_diameter")
+        return at_least(plan, ask, fastener.engagement, wanted)
+    return at_least(plan, ask, fastener.engagement, plan.number(least))
 
 
 def not_bottoming(plan: Plan, fastener: Fastener) -> Iterator[Finding]:

@@ -14,6 +14,7 @@ def making(plan: Plan) -> Iterator[Finding]:
     yield bores_in_line(plan)
     yield boring_bar(plan)
     yield window_cut(plan)
+    yield swing(plan)
     yield spanner(plan)
     yield unit_passes(plan)
     yield coupling_leaves(plan)
@@ -60,6 +61,17 @@ def window_cut(plan: Plan) -> Finding:
         f"a long cutter is needed; above {hard:g} it is difficult: allow a larger corner radius", otherwise="warn",
     )  # fmt: skip
     return at_most(plan, ask, ratio, plan.number("practice.cut_depth_ratio"), "")
+
+
+def swing(plan: Plan) -> Finding:
+    """Compare the room around the coupling's swing with its clearance; touching fails, less than asked for warns."""
+    room, wanted = plan.number("coupling_clearance_in_window"), plan.number("coupling.clearance")
+    ask = Question(
+        "coupling_swing", "Coupling's swing clear of window and corner radii",
+        ("coupling_clearance_in_window", "coupling.clearance", "window_corner_radius"),
+        "widen the window or take a smaller cutter", otherwise="warn" if room > 0 else "fail",
+    )  # fmt: skip
+    return at_least(plan, ask, room, wanted)
 
 
 def spanner(plan: Plan) -> Finding:

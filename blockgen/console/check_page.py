@@ -10,8 +10,10 @@ from blockgen.checks.finding import Finding
 from blockgen.console.page import Line, Mark, Part, Row, Table, bullet, title
 from blockgen.mechanics.volume import reference_volume
 from blockgen.outputs import key_sizes, show
-from blockgen.outputs.summary_json import THINNEST, assumed
+from blockgen.outputs.assumptions import assumed_mating, assumed_otherwise
+from blockgen.outputs.summary_json import THINNEST
 from blockgen.plan import Plan
+from blockgen.record import Record
 
 _WORDS = {"fail": "FAIL", "warn": "WARN", "not_assessed": "not assessed", "pass": "pass"}
 
@@ -101,7 +103,8 @@ def _check(finding: Finding) -> Row:
 
 
 def _trouble(finding: Finding) -> str:
-    return f"{_WORDS[finding.verdict]} {finding.title} ({finding.id}): {finding.explanation}"
+    why = finding.explanation.removeprefix("not assessed: ")
+    return f"{_WORDS[finding.verdict]} {finding.title} ({finding.id}): {why}"
 
 
 def _walls(plan: Plan) -> Iterator[Part]:
@@ -115,12 +118,19 @@ def _walls(plan: Plan) -> Iterator[Part]:
 
 
 def _assumptions(plan: Plan) -> Iterator[Part]:
-    yield from title("Assumptions to confirm")
-    records = assumed(plan)
-    if not records:
-        yield Line("Nothing was assumed.")
-    for r in records:
-        yield bullet(f"{r.key} = {show.with_unit(r.value, r.unit)}: {show.derivation_words(r)}")
+    mating = assumed_mating(plan)
+    if mating:
+        yield from title("Assumed mating geometry: confirm it on the data sheets, the design is preliminary until then")
+        yield from (bullet(_assumed(r), "warn") for r in mating)
+    yield from title("Other values that were not given")
+    rows = tuple(
+        Row((r.key, show.with_unit(r.value, r.unit), show.derivation_words(r))) for r in assumed_otherwise(plan)
+    )
+    yield Table(("Key", "Assumed", "From"), rows) if rows else Line("None.")
+
+
+def _assumed(record: Record) -> str:
+    return f"{record.key} = {show.with_unit(record.value, record.unit)}: {show.derivation_words(record)}"
 
 
 def _notes(plan: Plan) -> Iterator[Part]:

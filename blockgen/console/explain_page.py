@@ -8,7 +8,8 @@ from typing import Any
 from blockgen.console.page import Branch, Line, Part, Row, Table, title
 from blockgen.errors import InputError, Problem
 from blockgen.outputs import show
-from blockgen.outputs.summary_json import SCHEMA, source, tidy
+from blockgen.outputs.summary_json import SCHEMA, source
+from blockgen.outputs.tidy import tidy
 from blockgen.plan import Plan
 from blockgen.record import Input, Record
 

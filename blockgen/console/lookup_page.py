@@ -6,6 +6,7 @@ from typing import Any
 
 from blockgen.console.page import BLANK, Line, Part, Row, Table
 from blockgen.outputs import show
+from blockgen.outputs.tidy import tidy
 from blockgen.standards.lookup import look_up
 
 SCHEMA = 1
@@ -32,4 +33,7 @@ def document(kind: str, what: str) -> dict[str, Any]:
     answer = look_up(kind, what)
     names = ("label", "value", "unit", "source")
     rows = [dict(zip(names, row, strict=True)) for row in answer.rows]
-    return {"schema": SCHEMA, "kind": kind, "title": answer.title, "rows": rows, "note": answer.note}
+    document: dict[str, Any] = tidy(
+        {"schema": SCHEMA, "kind": kind, "title": answer.title, "rows": rows, "note": answer.note}
+    )
+    return document

@@ -23,7 +23,7 @@ def show(page: Page) -> None:
 
         _guarded(lambda: show_on_terminal(page))
     else:
-        say("\n".join(plain.lines(page, _width())))
+        say("\n".join(plain.lines(page, width())))
 
 
 def say(text: str) -> None:
@@ -73,7 +73,8 @@ def _discard_the_rest() -> None:
     os.close(nowhere)
 
 
-def _width() -> int:
+def width() -> int:
+    """Return the number of characters in a line: the terminal's, COLUMNS, or that of a pipe."""
     return max(40, shutil.get_terminal_size((_PIPE_WIDTH, 24)).columns)
 
 

@@ -3,27 +3,34 @@
 from __future__ import annotations
 
 import sys
+import textwrap
 from collections.abc import Iterator
 from dataclasses import asdict
 from pathlib import Path
 from typing import Any
 
 from blockgen import __version__
-from blockgen.errors import BlockgenError, Conflict, Cure, InfeasibleError, InputError, Problem
+from blockgen.console import plain
+from blockgen.console.page import BLANK, Line, Part, bullet
+from blockgen.errors import BlockgenError, InfeasibleError, InputError, Problem
 from blockgen.outputs.escape import one_line
 
 SCHEMA = 1
 
 
-def as_text(error: BlockgenError) -> str:
-    """Return an error in words; whatever a file brought into it cannot steer a terminal."""
+def as_text(error: BlockgenError, width: int = 100) -> str:
+    """Return an error in words; whatever a file brought into it cannot steer a terminal.
+
+    Args:
+        error: What went wrong.
+        width: Greatest number of characters in a line.
+    """
     if isinstance(error, InfeasibleError):
-        lines = _infeasible(error)
-    elif isinstance(error, InputError):
-        lines = iter([_count(len(error.problems)), *(str(p) for p in error.problems)])
-    else:
-        lines = iter([f"blockgen could not finish: {error}"])
-    return "\n".join(_harmless(line) for text in lines for line in text.split("\n"))
+        return "\n".join(plain.lines(_infeasible(error), width))
+    if isinstance(error, InputError):
+        lines = [line for problem in error.problems for line in _problem(problem, width)]
+        return "\n".join([_count(len(error.problems)), *lines])
+    return one_line(f"blockgen could not finish: {error}")
 
 
 def as_document(error: BlockgenError) -> dict[str, Any]:
@@ -55,35 +62,28 @@ def unforeseen(error: BaseException) -> BlockgenError:
     )
 
 
-def _infeasible(error: InfeasibleError) -> Iterator[str]:
-    yield "No block can exist for these facts; nothing was written."
+def _infeasible(error: InfeasibleError) -> list[Part]:
+    page: list[Part] = [Line("No block can exist for these facts; nothing was written.", "fail")]
     for conflict in error.conflicts:
-        yield from _conflict(conflict)
+        page += [BLANK, Line(conflict.title), *(bullet(fact) for fact in conflict.facts)]
     cures = sorted(error.cures, key=lambda c: c.rank)
     if cures:
-        yield ""
-        yield "What would cure it, the least trouble first:"
+        page += [BLANK, Line("What would cure it, the least trouble first:")]
     for number, cure in enumerate(cures, start=1):
-        yield f"  {number}. {_cure(cure)}"
-
-
-def _conflict(conflict: Conflict) -> Iterator[str]:
-    yield ""
-    yield f"{conflict.title} ({conflict.deficit:.4g} mm short)"
-    yield from (f"  - {fact}" for fact in conflict.facts)
-
-
-def _cure(cure: Cure) -> str:
-    proof = "solved again: it fits" if cure.verified else "not enough by itself"
-    return f"{cure.kind}: {cure.text} ({proof})"
+        proof = "solved again: it fits" if cure.verified else "not enough by itself"
+        page.append(Line(f"{number}. {cure.text} ({proof})", hang=3))
+    return page
 
 
 def _count(problems: int) -> str:
     return "The input is wrong:" if problems == 1 else f"The input is wrong in {problems} places:"
 
 
-def _harmless(line: str) -> str:
-    indent = line[: len(line) - len(line.lstrip(" "))]
-    head, colon, rest = line.strip(" ").partition(":")
-    blanks = rest[: len(rest) - len(rest.lstrip(" "))]
-    return f"{indent}{one_line(head)}{colon}{blanks}{one_line(rest)}"
+def _problem(problem: Problem, width: int) -> Iterator[str]:
+    place = problem.file if problem.line is None else f"{problem.file}:{problem.line}"
+    yield one_line(": ".join(part for part in (place, problem.key) if part))
+    for name, text in (("found:", problem.found), ("expected:", problem.expected), ("to do:", problem.remedy)):
+        if text:
+            yield from textwrap.wrap(
+                one_line(text), width, initial_indent=f"  {name:10}", subsequent_indent=" " * 12, break_on_hyphens=False
+            )

@@ -19,6 +19,7 @@ from blockgen.geometry.kernel import (
     indexed,
     is_valid,
     items,
+    kernel_errors,
     shape_list,
     solids_of,
     volume_of,
@@ -53,12 +54,13 @@ def build_block(plan: Plan) -> BlockSolid:
     Raises:
         KernelError: the result is not one valid solid, lacks a face of the plan, or has another volume than the plan.
     """
-    body, named = body_solid(plan.body)
-    tools = [cavity_tool(feature, plan) for feature in plan.features]
-    named = [*named, *(item for _, faces in tools for item in faces)]
-    solid, faces = _cut(body, [tool for tool, _ in tools], named, plan)
-    block = BlockSolid(solid, faces, volume_of(solid))
-    _check(block, {face_id for face_id, _ in named}, plan)
+    with kernel_errors("the kernel gave up while it built the block"):
+        body, named = body_solid(plan.body)
+        tools = [cavity_tool(feature, plan) for feature in plan.features]
+        named = [*named, *(item for _, faces in tools for item in faces)]
+        solid, faces = _cut(body, [tool for tool, _ in tools], named, plan)
+        block = BlockSolid(solid, faces, volume_of(solid))
+        _check(block, {face_id for face_id, _ in named}, plan)
     return block
 
 

@@ -9,7 +9,7 @@ from OCP.TopAbs import TopAbs_VERTEX
 from OCP.TopoDS import TopoDS, TopoDS_Edge, TopoDS_Shape, TopoDS_Solid
 
 from blockgen.errors import KernelError
-from blockgen.geometry.kernel import Named, common_edges, edges_of, indexed, items, solids_of
+from blockgen.geometry.kernel import Named, common_edges, edges_of, indexed, items, kernel_errors, solids_of
 from blockgen.plan import Body
 
 UPRIGHT = (
@@ -29,6 +29,11 @@ def body_solid(body: Body) -> tuple[TopoDS_Solid, list[Named]]:
     Raises:
         KernelError: a fillet or chamfer does not fit on the box.
     """
+    if 0 < body.outer_fillet <= body.edge_chamfer:
+        raise KernelError(
+            f"edge_chamfer {body.edge_chamfer:g} mm does not fit on outer_fillet {body.outer_fillet:g} mm; "
+            "make the chamfer smaller than the fillet, or the fillet 0"
+        )
     shape, named = _box(body)
     if body.outer_fillet > 0:
         shape, named = _rounded(shape, named, body.outer_fillet)
@@ -92,11 +97,9 @@ def _built(
     what: str,
 ) -> tuple[TopoDS_Shape, list[Named]]:
     """Run a fillet or chamfer and carry the names over by its history."""
-    try:
+    with kernel_errors(f"the outside edges cannot be cut: {what} does not fit the block; make it smaller"):
         maker.Build()
         shape = maker.Shape()
-    except RuntimeError as error:
-        raise KernelError(f"the outside edges cannot be cut: {what} does not fit the block; make it smaller") from error
     kept = [(name, TopoDS.Face_s(new)) for name, face in named for new in (items(maker.Modified(face)) or [face])]
     made = [(name, TopoDS.Face_s(new)) for name, source in made_from for new in items(maker.Generated(source))]
     return shape, [*kept, *made]

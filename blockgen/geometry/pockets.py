@@ -9,7 +9,7 @@ from OCP.BRepPrimAPI import BRepPrimAPI_MakeBox
 from OCP.gp import gp_Pnt
 from OCP.TopoDS import TopoDS, TopoDS_Face, TopoDS_Shape
 
-from blockgen.geometry.kernel import Named, common_edges, items
+from blockgen.geometry.kernel import Named, common_edges, items, kernel_errors
 from blockgen.mechanics.volume import pocket_box
 from blockgen.plan import Body, Feature, Pocket
 
@@ -54,11 +54,13 @@ def _rounded(
     corners = [common_edges(a, b)[0] for a in (back, front) for b in (left, right)]
     for edge in corners:
         maker.Add(radius, edge)
-    maker.Build()
+    with kernel_errors(f"{feature.id}: corner radius {radius:g} mm does not fit; make it smaller"):
+        maker.Build()
+        shape = maker.Shape()
     walls = [(name, TopoDS.Face_s(new)) for name, face in named for new in (items(maker.Modified(face)) or [face])]
     rounds = [
         (feature.face_id(f"corner_{number}"), TopoDS.Face_s(face))
         for number, edge in enumerate(corners, 1)
         for face in items(maker.Generated(edge))
     ]
-    return maker.Shape(), [*walls, *rounds]
+    return shape, [*walls, *rounds]

@@ -219,8 +219,7 @@ def _rims(past: float, radius: float, other_past: float, other_radius: float, no
         sine, cosine, reach, axial, radial = parts(angle)
         return axial * sine * reach - radial * (normal - sine) * cosine
 
-    right_angle = math.pi / 2 if radius <= normal else math.asin(normal / radius)
-    *_, axial, radial = parts(_sign_change(slope, 0.0, right_angle))
+    *_, axial, radial = parts(_sign_change(slope, 0.0, math.pi / 2))
     return math.hypot(axial, radial)
 
 

@@ -48,9 +48,9 @@ class LigamentRule:
     """The least walls asked for.
 
     Args:
-        cavity_factor: Wall between two cavities over the lesser nominal diameter of the two.
-        cavity_floor: Least wall between two cavities whatever their size, mm.
-        rim: Least wall from a cavity to the outside, mm.
+        cavity_factor: Wall from a tapped hole to any other cavity over the thread's diameter, the lesser of two threads.
+        cavity_floor: Least wall from a tapped hole to any other cavity, mm.
+        rim: Least wall between cavities without thread, and from any cavity to the outside, mm.
     """
 
     cavity_factor: float
@@ -286,12 +286,13 @@ def _bounded_pairs(
     features: Sequence[Feature], boxes: Sequence[Box], rule: LigamentRule, cut_off: float
 ) -> list[tuple[float, int, int, float]]:
     """Return a heap of least margin, first, second and required wall over the pairs that do not meet on purpose."""
-    nominal = [nominal_diameter(feature) for feature in features]
+    threads = [nominal_diameter(feature) if feature.thread else math.inf for feature in features]
     queue = []
     for second, feature in enumerate(features):
         low, high = boxes[second]
         for first in range(second):
-            required = max(rule.cavity_factor * min(nominal[first], nominal[second]), rule.cavity_floor)
+            thread = min(threads[first], threads[second])
+            required = rule.rim if thread == math.inf else max(rule.cavity_factor * thread, rule.cavity_floor)
             margin = box_distance(low, high, *boxes[first]) - required
             if margin <= cut_off and not _meet_on_purpose(feature, features[first]):
                 queue.append((margin, first, second, required))

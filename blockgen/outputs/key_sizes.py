@@ -38,8 +38,8 @@ def axial_line(plan: Plan) -> str:
     """Return the feasible interval of the length, and what was chosen, in one line."""
     low, high, narrow_low, narrow_high = (_limit(plan, k) for k in ("min", "max", "low", "high"))
     return (
-        f"length {low} to {high} mm is possible, {narrow_low} to {narrow_high} mm after tolerances; "
-        f"chosen {_size(plan, 'length')}"
+        f"Seat to seat {low} to {high} mm is possible, {narrow_low} to {narrow_high} mm after tolerances; "
+        f"chosen {_size(plan, 'length')}."
     )
 
 

@@ -4,12 +4,14 @@ from __future__ import annotations
 
 import math
 import re
+from collections import Counter
 from collections.abc import Iterable
 
 from blockgen.plan import Fastener, Plan
 from blockgen.record import Record, Value
 
-_FORMULA = re.compile(r"\d|[=<>+*/]|\s-\s|\bx\b")
+_OPERATOR = re.compile(r"[*/+]|\s[-x]\s")
+_WORD = re.compile(r"(?<![A-Za-z])(?!(?:x|max|min|sqrt|pi)(?![A-Za-z]))[A-Za-z]")
 
 
 def number(value: float, decimals: int = 4) -> str:
@@ -89,35 +91,38 @@ def input_list(record: Record) -> str:
 def substitution(record: Record) -> str:
     """Return the rule with the values of its inputs in place of their names; empty where it is not a formula.
 
-    A rule may call an input by its key, by the last part of it, or by that part in words.
+    A rule may call an input by its key, by the last part of it, or by either in words.
     """
     values = _by_spelling(record)
-    if not values or not _FORMULA.search(record.rule):
+    if not values:
         return ""
     names = "|".join(re.escape(name) for name in sorted(values, key=lambda n: (-len(n), n)))
     pattern = re.compile(rf"(?<![\w.])(?:{names})(?!\w|\.\w)")
-    replaced, count = pattern.subn(lambda m: values[m.group()], record.rule)
-    return replaced if count else ""
+    replaced = pattern.sub(lambda m: values[m.group()], record.rule)
+    return replaced if _OPERATOR.search(replaced) and not _WORD.search(replaced) else ""
 
 
 def _by_spelling(record: Record) -> dict[str, str]:
-    """Return the value of each input by the ways in which a rule may call it; ambiguous ways are left out."""
-    values: dict[str, str] = {}
-    twice: set[str] = set()
-    for name, of in record.inputs.items():
-        last = name.rpartition(".")[2]
-        for spelling in {name, last, last.replace("_", " ")}:
-            twice.update({spelling} & set(values))
-            values[spelling] = value(of.value)
-    return {spelling: text for spelling, text in values.items() if spelling not in twice}
+    """Return the value of each input by the ways in which a rule may call it; what could mean two is left out."""
+    full = {spelling: of for key, of in record.inputs.items() for spelling in (key, _in_words(key))}
+    lasts = [(key.rpartition(".")[2], of) for key, of in record.inputs.items()]
+    counts = Counter(last for last, _ in lasts)
+    short = {spelling: of for last, of in lasts if counts[last] == 1 for spelling in (last, _in_words(last))}
+    return {spelling: value(of.value) for spelling, of in {**short, **full}.items()}
+
+
+def _in_words(key: str) -> str:
+    return key.replace("_", " ").replace(".", " ")
 
 
 def derivation(record: Record) -> str:
     """Return formula, substitution and result in one line."""
-    steps = [record.rule, substitution(record) or input_list(record)]
-    chain = " | ".join(step for step in steps if step)
     result = with_unit(record.value, record.unit)
-    return f"{chain} = {result}" if chain else result
+    numbers = substitution(record)
+    if numbers:
+        return f"{record.rule} = {numbers} = {result}"
+    inputs = input_list(record)
+    return joined((record.rule, f"from {inputs}" if inputs else "", f"result {result}"), "; ")
 
 
 def derivation_words(record: Record) -> str:
@@ -132,8 +137,11 @@ def quantity(of: float | None, unit: str) -> str:
 
 
 def margin(of: float | None) -> str:
-    """Return a margin as a percentage; ``-`` where nothing was assessed."""
-    return "-" if of is None or not math.isfinite(of) else f"{of * 100:.0f} %"
+    """Return a margin as a percentage; ``-`` where nothing was assessed. A small one is never shown as none."""
+    if of is None or not math.isfinite(of):
+        return "-"
+    percent = of * 100
+    return f"{percent:.0f} %" if abs(percent) >= 1 or percent == 0 else f"{percent:.1g} %"
 
 
 def verdict(of: str) -> str:

@@ -2,17 +2,18 @@
 
 from __future__ import annotations
 
-import json
-import math
 from collections.abc import Mapping, Sequence
 from typing import Any
 
 from blockgen import __version__
 from blockgen.checks.finding import Finding
 from blockgen.mechanics.volume import reference_volume
+from blockgen.outputs.assumptions import assumed
 from blockgen.outputs.cautions import cautions
+from blockgen.outputs.tidy import tidy
 from blockgen.plan import Contributor, Fastener, Feature, Frame, Ligament, Plan
 from blockgen.record import Input, Record
+from blockgen.sizing.defaults import MATING
 
 SCHEMA = 1
 THINNEST = 5
@@ -54,46 +55,6 @@ def summary(plan: Plan, findings: Sequence[Finding], status: str, spec_sha256: s
     }
     tidied: dict[str, Any] = tidy(document)
     return tidied
-
-
-def as_json(document: Mapping[str, Any]) -> str:
-    """Return a document as JSON text with a line feed at its end; the same document gives the same text."""
-    return json.dumps(document, indent=2, ensure_ascii=False, allow_nan=False) + "\n"
-
-
-def tidy(of: Any) -> Any:
-    """Return plain data with numbers rounded, so that the last bits of a float never reach a file.
-
-    Numbers of 0.001 and more are rounded to 1e-6, smaller ones to six significant digits; what is not finite
-    becomes None.
-    """
-    if isinstance(of, float):
-        return _rounded(of)
-    if isinstance(of, Mapping):
-        return {str(key): tidy(part) for key, part in of.items()}
-    if isinstance(of, (list, tuple)):
-        return [tidy(part) for part in of]
-    return of
-
-
-def _rounded(number: float) -> float | None:
-    if not math.isfinite(number):
-        return None
-    if abs(number) < 1e-12:
-        return 0.0
-    return round(number, 6) if abs(number) >= 1e-3 else float(f"{number:.6g}")
-
-
-def assumed(plan: Plan) -> tuple[Record, ...]:
-    """Return the facts about this machine that were assumed, in the order of the plan.
-
-    Values of practice, the same for every block, are no facts about this one; they stand with the inputs.
-    """
-    return tuple(
-        r
-        for r in plan.records.values()
-        if r.origin == "assumed" and r.value is not None and not r.key.startswith("practice.")
-    )
 
 
 def bounding_box(plan: Plan) -> list[float]:
@@ -236,4 +197,5 @@ def _assumption(record: Record) -> dict[str, Any]:
         "unit": record.unit,
         "rule": record.rule,
         "source": source(record),
+        "mates": record.key in MATING,
     }

@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 
 from blockgen import __version__
 from blockgen.checks.finding import Finding
 from blockgen.mechanics.volume import reference_volume
 from blockgen.outputs import key_sizes, markdown, show
+from blockgen.outputs.assumptions import assumed_mating, assumed_otherwise
 from blockgen.outputs.cautions import cautions
-from blockgen.outputs.summary_json import THINNEST, assumed, source
+from blockgen.outputs.summary_json import THINNEST, source
 from blockgen.plan import Feature, Plan
+from blockgen.record import Record
 
 
 def summary_md(plan: Plan, findings: Sequence[Finding], status: str, spec_sha256: str, files: Mapping[str, str]) -> str:
@@ -59,7 +61,7 @@ def _sizes(plan: Plan) -> str:
 
 def _axial(plan: Plan) -> str:
     rows = ((title, show.with_unit(r.value, r.unit), show.derivation(r)) for title, r in key_sizes.axial_facts(plan))
-    lead = markdown.paragraph(f"x = 0 is the bearing seat plane. Of the seat to seat {key_sizes.axial_line(plan)}.")
+    lead = markdown.paragraph(f"{key_sizes.axial_line(plan)} x = 0 is the bearing seat plane.")
     table = markdown.table(("Quantity", "Value", "What decides it"), rows, "No axial layout.", right=("Value",))
     return "\n".join((markdown.heading("Axial layout"), lead, table))
 
@@ -148,17 +150,22 @@ def _walls(plan: Plan) -> str:
 
 
 def _words(plan: Plan) -> str:
-    rows = ((r.key, show.with_unit(r.value, r.unit), show.derivation_words(r), r.source) for r in assumed(plan))
-    columns = ("Key", "Assumed", "From", "Source")
     parts = (
-        markdown.heading("Assumptions to confirm"),
-        markdown.table(columns, rows, "Nothing was assumed.", right=("Assumed",)),
+        markdown.heading("Assumed mating geometry"),
+        _assumed(assumed_mating(plan), "Nothing that mates was assumed."),
+        markdown.heading("Other values that were not given"),
+        _assumed(assumed_otherwise(plan), "All values were given."),
         markdown.heading("Notes of the sizing"),
         markdown.bullets(plan.notes, "Nothing to note."),
         markdown.heading("Cautions"),
         markdown.bullets(cautions(plan), ""),
     )
     return "\n".join(parts)
+
+
+def _assumed(records: Iterable[Record], none: str) -> str:
+    rows = ((r.key, show.with_unit(r.value, r.unit), show.derivation_words(r), r.source) for r in records)
+    return markdown.table(("Key", "Assumed", "From", "Source"), rows, none, right=("Assumed",))
 
 
 def _files(files: Mapping[str, str]) -> str:

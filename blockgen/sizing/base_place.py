@@ -65,6 +65,7 @@ def _place_in_side_walls(
     y = width / 2 - ledger.number("practice.counterbore_rim") - screw.radius
     found = pattern(ledger, screw, obstacles, ledger.number("length"), y)
     rule = "in the side walls outside the seat holes; the block was widened for it"
+    ledger.remark(f"The block is {width:g} mm wide so that the base screws stand outside the seat holes.")
     return _enter(ledger, found or _corners(ledger, screw, y), rule, "sized")
 
 

@@ -8,7 +8,6 @@ from blockgen.plan import Feature
 from blockgen.record import Ledger
 from blockgen.sizing.base_screws import BaseScrew
 from blockgen.sizing.cavities import Place, TapSize, clearance_hole, tapped_hole
-from blockgen.sizing.features import call_out
 from blockgen.sizing.rounding import up
 from blockgen.sizing.seats import point_length
 from blockgen.standards.din76 import drill_runout
@@ -54,7 +53,7 @@ def _plate_hole(ledger: Ledger, screw: BaseScrew, index: int, x: float, y: float
     drill = screw.thread.tap_drill
     point = point_length(drill, ledger.number("practice.drill_point_angle"))
     depth, drilled = ledger.number("plate_thread_depth"), ledger.number("plate_drill_depth")
-    size = TapSize(call_out(screw.thread.designation), screw.thread.diameter, drill, depth, drilled, point)
+    size = TapSize(screw.thread.call_out, screw.thread.diameter, drill, depth, drilled, point)
     through = drilled + point + screw.thread.pitch > thickness
     return tapped_hole(place, size, "plate_underside" if through else None, thickness)
 

@@ -58,7 +58,7 @@ def decide_base_screw(ledger: Ledger) -> BaseScrew:
         ledger.decide("base_screw", name, "", rule, using, "VDI 2230 preload form; size by flange: common practice")
     screw = thread(name)
     below = ledger.text("base.screw_from") == "below"
-    hole, head = clearance_hole(name), counterbore(name).diameter
+    hole, head = clearance_hole(screw.size), counterbore(screw.size).diameter
     ledger.decide("base_screw_hole", hole, "mm", "clearance hole, medium", ("base_screw",), "ISO 273")
     ledger.decide("base_counterbore_diameter", head, "mm", "series 1", ("base_screw",), "DIN 974-1, from memory")
     return BaseScrew(screw, hole, head, below)
@@ -106,7 +106,7 @@ def decide_base_length(ledger: Ledger, screw: BaseScrew, base: Material) -> None
     if screw.from_below:
         return
     least = decide_engagement(ledger, "base_engagement_least", screw.thread, base, grade)
-    head = cap_screw(screw.thread.designation)
+    head = cap_screw(screw.thread.size)
     standard = up(head.head_height + ledger.number("practice.counterbore_sunk"), 0.5)
     height = ledger.number("height")
     most = max(least, ledger.number("base.thickness"))
@@ -117,6 +117,8 @@ def decide_base_length(ledger: Ledger, screw: BaseScrew, base: Material) -> None
         "practice.counterbore_sunk",
     )  # fmt: skip
     deepened = clamped < height - standard
+    if deepened:
+        ledger.remark(f"The base counterbores are deepened so that {length:g} mm screws reach.")
     why = "counterbore deepened to use it" if deepened else "with the counterbore just over the head"
     slender = ledger.number("practice.screw_slenderness")
     rule = f"preferred length, at most {slender:g} d or one that reaches; {why}"
@@ -133,7 +135,7 @@ def decide_base_length(ledger: Ledger, screw: BaseScrew, base: Material) -> None
 
 def _screw_length(ledger: Ledger, screw: BaseScrew, at_least: float, at_most: float) -> float:
     """Return a preferred length: one that reaches with the plain counterbore, or a shorter one where that is slender."""
-    name, slender = screw.thread.designation, ledger.number("practice.screw_slenderness") * screw.thread.diameter
+    name, slender = screw.thread.size, ledger.number("practice.screw_slenderness") * screw.thread.diameter
     reaching = preferred_length(name, at_least, at_most)
     if reaching is not None and reaching <= slender:
         return reaching
@@ -151,10 +153,7 @@ def decide_thread_from_below(ledger: Ledger, screw: BaseScrew, block: Material) 
         ledger, "base_engagement_least", screw.thread, block, ledger.text("base.property_class")
     )
     plate = ledger.number("base.thickness")
-    length = (
-        preferred_length(screw.thread.designation, plate + engagement)
-        or cap_screw(screw.thread.designation).lengths[-1]
-    )
+    length = preferred_length(screw.thread.size, plate + engagement) or cap_screw(screw.thread.size).lengths[-1]
     rule = "shortest preferred length through the base plate with the least engagement"
     using = ("base.thickness", "base_engagement_least", "base_screw")
     ledger.decide("base_screw_length", length, "mm", rule, using, "ISO 4762 preferred lengths, from memory")

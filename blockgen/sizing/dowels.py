@@ -8,7 +8,6 @@ from blockgen.plan import Feature
 from blockgen.record import Ledger
 from blockgen.sizing.base_screws import BaseScrew
 from blockgen.sizing.cavities import Place, TapSize, dowel_hole, tapped_hole
-from blockgen.sizing.features import call_out
 from blockgen.sizing.rounding import up
 from blockgen.sizing.seats import point_length
 from blockgen.standards.din76 import drill_runout
@@ -76,7 +75,7 @@ def lifting_features(ledger: Ledger, mass: float, positions: Positions) -> list[
     depth = up(2 * screw.diameter + 2 * screw.pitch, 0.5)
     drilled = up(depth + drill_runout(screw), 0.5)
     point = point_length(screw.tap_drill, ledger.number("practice.drill_point_angle"))
-    size = TapSize(call_out(screw.designation), screw.diameter, screw.tap_drill, depth, drilled, point)
+    size = TapSize(screw.call_out, screw.diameter, screw.tap_drill, depth, drilled, point)
     x, y = _free_middle(ledger, screw.diameter, positions)
     return [_lifting(ledger, size, i, x, side * y) for i, side in enumerate((1.0, -1.0), 1)]
 

@@ -26,11 +26,6 @@ INWARD: dict[str, Point] = {"bearing": (1.0, 0.0, 0.0), "motor": (-1.0, 0.0, 0.0
 Positions = Sequence[tuple[float, float]]
 
 
-def call_out(designation: str) -> str:
-    """Return the thread call-out with its class: 6H for metric threads, 2B for unified ones."""
-    return f"{designation}-6H" if designation.startswith("M") else f"{designation}-2B"
-
-
 def _seat_point(ledger: Ledger, end: str, y: float = 0.0, z: float = 0.0) -> Point:
     return (0.0 if end == "bearing" else ledger.number("length"), y, round(ledger.number("shaft_height") + z, 9))
 
@@ -92,9 +87,7 @@ def _tapped(ledger: Ledger, flange: Flange, seat: SeatThread, index: int, y: flo
     place = Place(
         f"{end}_thread_{index}", f"{end}_threads", f"{end}_seat", _seat_point(ledger, end, y, z), INWARD[end], keys
     )
-    size = TapSize(
-        call_out(screw.designation), screw.diameter, screw.tap_drill, seat.thread_depth, seat.drill_depth, seat.point
-    )
+    size = TapSize(screw.call_out, screw.diameter, screw.tap_drill, seat.thread_depth, seat.drill_depth, seat.point)
     through = wall < seat.blind_wall and hole_place(ledger, screw, screw.tap_drill / 2, y, z) == "inside"
     return tapped_hole(place, size, "window" if through else None, wall)
 
@@ -120,7 +113,7 @@ def _tap(ledger: Ledger, screw: BaseScrew) -> TapSize:
     drill = screw.thread.tap_drill
     point = point_length(drill, ledger.number("practice.drill_point_angle"))
     depth, drilled = ledger.number("base_thread_depth"), ledger.number("base_drill_depth")
-    return TapSize(call_out(screw.thread.designation), screw.thread.diameter, drill, depth, drilled, point)
+    return TapSize(screw.thread.call_out, screw.thread.diameter, drill, depth, drilled, point)
 
 
 def relief_feature(ledger: Ledger, screw: BaseScrew, positions: Positions) -> Feature | None:

@@ -114,8 +114,9 @@ def flange(ledger: Ledger, end: str) -> Flange:
     rule = "given" if ledger.known(f"{end}.bolt_thread") else "thread whose clearance hole is the flange's hole"
     using = (f"{end}.bolt_thread", f"{end}.bolt_hole")
     ledger.decide(f"{end}_thread", screw.designation, "", rule, using, "ISO 273, ISO 261")
+    ledger.decide(f"{end}_thread_diameter", screw.diameter, "mm", "of the thread", (f"{end}_thread",), "ISO 261")
     hole = ledger.number(f"{end}.bolt_hole") if not tapped and ledger.known(f"{end}.bolt_hole") else None
     width, height = _outline(ledger, end)
     shape_round = ledger.text(f"{end}.flange_shape") == "round"
-    hole = clearance_hole(screw.designation) if hole is None else hole
+    hole = clearance_hole(screw.size) if hole is None else hole
     return Flange(end, shape_round, width, height, positions, hole, screw, tapped)

@@ -7,40 +7,28 @@ from blockgen.record import Ledger
 from blockgen.sizing.base_screws import BaseScrew
 from blockgen.sizing.joint import screw_preload, screw_torque
 from blockgen.sizing.mating import Flange
+from blockgen.sizing.seats import FLANGE_CLASS, LENGTHS
 from blockgen.sizing.window import least_flange_engagement
 from blockgen.standards.iso273 import clearance_hole
 from blockgen.standards.pins import pin_length
-from blockgen.standards.screws import cap_screw, preferred_length
+from blockgen.standards.screws import cap_screw
 from blockgen.standards.threads import Thread
 
-FLANGE_CLASS = "8.8"
-_SOURCE = "ISO 4762 preferred lengths, from memory"
 
-
-def decide_flange_screw(ledger: Ledger, flange: Flange) -> None:
-    """Decide the length of a flange's screws in mm; unknown where the clamped thickness is not given."""
-    end, key = flange.end, f"{flange.end}_screw_length"
-    if flange.tapped:
-        clamped, engaged, using = (
-            ledger.number(f"{end}_wall"),
-            least_flange_engagement(ledger, flange),
-            (f"{end}_wall",),
-        )
-    elif ledger.known(f"{end}.flange_thickness"):
-        clamped, engaged = ledger.number(f"{end}.flange_thickness"), ledger.number(f"{end}_engagement")
-        using = (f"{end}.flange_thickness", f"{end}_engagement", f"{end}_thread_depth")
-    else:
-        rule = f"{end}.flange_thickness is not given, so no length can be chosen"
-        ledger.decide(key, None, "mm", rule, (), _SOURCE)
+def decide_screw_into_flange(ledger: Ledger, flange: Flange) -> None:
+    """Decide the length in mm of the screws into a tapped flange, driven from the window; else nothing."""
+    if not flange.tapped:
         return
-    most = clamped + ledger.number_or(f"{end}_thread_depth", float("inf"))
-    length = preferred_length(flange.thread.designation, clamped + engaged, most)
-    rule = "shortest preferred length of clamped thickness + engagement that does not pass the full thread"
-    if length is None:
-        length = preferred_length(flange.thread.designation, 0.0, most)
-        longest = [v for v in cap_screw(flange.thread.designation).lengths if v <= most]
-        length, rule = (longest[-1] if longest else None), "longest preferred length that does not pass the full thread"
-    ledger.decide(key, length, "mm", rule, using, _SOURCE)
+    end, clamped = flange.end, ledger.number(f"{flange.end}_wall")
+    lengths, wanted = cap_screw(flange.thread.size).lengths, clamped + least_flange_engagement(ledger, flange)
+    length = next((n for n in lengths if n >= wanted), lengths[-1])
+    using = (f"{end}_wall", "practice.engagement_flange")
+    rule = "shortest preferred length of at least wall + 1.25 d; see that it does not bottom in the flange"
+    ledger.decide(f"{end}_screw_length", length, "mm", rule, using, LENGTHS)
+    rule = "screw length - wall"
+    ledger.decide(
+        f"{end}_engagement", round(length - clamped, 6), "mm", rule, (f"{end}_screw_length", f"{end}_wall"), ""
+    )
 
 
 def fasteners(
@@ -62,9 +50,9 @@ def fasteners(
 
 def _tightening(ledger: Ledger, where: str, screw: Thread, grade: str) -> tuple[float, float]:
     """Enter preload in N and torque in N*m of one group and return both."""
-    head = cap_screw(screw.designation).washer_face
+    head = cap_screw(screw.size).washer_face
     preload = screw_preload(ledger, screw, grade)
-    torque = screw_torque(ledger, screw, preload, head, clearance_hole(screw.designation))
+    torque = screw_torque(ledger, screw, preload, head, clearance_hole(screw.size))
     using = ("practice.preload_use", "practice.thread_friction", f"{where}_screw", f"{where}_thread")
     rule = f"90 % of the yield point of class {grade}, thread friction included"
     ledger.decide(f"{where}_preload", round(preload, 1), "N", rule, using, "VDI 2230 form, from memory")
@@ -85,18 +73,16 @@ def _base(ledger: Ledger, screw: BaseScrew, count: int) -> Fastener:
         "engagement": "base_engagement",
     }
     return Fastener(
-        "base", cap_screw(screw.thread.designation).standard, screw.thread.designation, ledger.number("base_screw_length"),
+        "base", cap_screw(screw.thread.size).standard, screw.thread.size, ledger.number("base_screw_length"),
         grade, count, torque, preload, ledger.number("base_engagement"), None, refs,
     )  # fmt: skip
 
 
 def _flange(ledger: Ledger, flange: Flange) -> Fastener:
-    end, name = flange.end, flange.thread.designation
+    end, name = flange.end, flange.thread.size
     preload, torque = _tightening(ledger, end, flange.thread, FLANGE_CLASS)
-    known = ledger.known(f"{end}_screw_length")
-    length = ledger.number(f"{end}_screw_length") if known else None
-    clamped = ledger.number(f"{end}_wall") if flange.tapped else ledger.number_or(f"{end}.flange_thickness", 0.0)
-    engaged = None if length is None else round(length - clamped, 6)
+    length = ledger.number(f"{end}_screw_length") if ledger.known(f"{end}_screw_length") else None
+    engaged = None if length is None else ledger.number(f"{end}_engagement")
     refs = {"length": f"{end}_screw_length", "torque": f"{end}_torque", "preload": f"{end}_preload"}
     return Fastener(
         f"{end}_flange", cap_screw(name).standard, name, length, FLANGE_CLASS, len(flange.positions), torque, preload,

@@ -13,7 +13,12 @@ from blockgen.sizing.rounding import up
 from blockgen.standards.din76 import drill_runout
 from blockgen.standards.iso898 import property_class
 from blockgen.standards.materials import Material
+from blockgen.standards.screws import cap_screw
 from blockgen.standards.threads import Thread
+
+
+FLANGE_CLASS = "8.8"
+LENGTHS = "ISO 4762 or ASME B18.3 preferred lengths, from memory"
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,7 +26,7 @@ class SeatThread:
     """What a tapped hole on a seat needs, mm.
 
     Args:
-        engagement: Thread engagement of the screw.
+        engagement: Least thread engagement of the screw.
         thread_depth: Full thread.
         drill_depth: Cylindrical depth of the tap-drill hole.
         point: Length of the drill point.
@@ -64,7 +69,8 @@ def decide_seat_thread(ledger: Ledger, flange: Flange, block: Material) -> SeatT
     if flange.tapped:
         _no_seat_thread(ledger, end)
         return None
-    engagement = decide_engagement(ledger, f"{end}_engagement", screw, block, "8.8")
+    least = decide_engagement(ledger, f"{end}_engagement_least", screw, block, FLANGE_CLASS)
+    engagement = _decide_flange_screw(ledger, flange, least)
     depth = up(engagement + ledger.number("practice.thread_extra_pitches") * screw.pitch, 0.5)
     rule = f"engagement + 2 pitches of {screw.pitch:g}, up to 0.5"
     using = (f"{end}_engagement", "practice.thread_extra_pitches")
@@ -74,12 +80,31 @@ def decide_seat_thread(ledger: Ledger, flange: Flange, block: Material) -> SeatT
     ledger.decide(f"{end}_drill_depth", drill, "mm", rule, (f"{end}_thread_depth",), "DIN 76-1, from memory")
     point = point_length(screw.tap_drill, ledger.number("practice.drill_point_angle"))
     clear = max(screw.pitch, least_cavity_wall(ledger, screw.diameter))
-    return SeatThread(engagement, depth, drill, point, drill + point + clear)
+    return SeatThread(least, depth, drill, point, drill + point + clear)
+
+
+def _decide_flange_screw(ledger: Ledger, flange: Flange, least: float) -> float:
+    """Decide screw length and engagement in mm of a screw through the flange; the engagement follows the length."""
+    end, key = flange.end, f"{flange.end}_screw_length"
+    using = (f"{end}.flange_thickness", f"{end}_engagement_least")
+    if not ledger.known(f"{end}.flange_thickness"):
+        rule = f"{end}.flange_thickness is not given, so no length can be chosen"
+        ledger.decide(key, None, "mm", rule, (), LENGTHS)
+        ledger.decide(f"{end}_engagement", least, "mm", "the least engagement", using)
+        return least
+    clamped, lengths = ledger.number(f"{end}.flange_thickness"), cap_screw(flange.thread.size).lengths
+    length = next((n for n in lengths if n >= clamped + least), lengths[-1])
+    rule = "shortest preferred length of at least flange thickness + least engagement"
+    ledger.decide(key, length, "mm", rule, using, LENGTHS)
+    rule = "screw length - flange thickness"
+    value = round(max(length - clamped, 0.0), 6)
+    ledger.decide(f"{end}_engagement", value, "mm", rule, (key, f"{end}.flange_thickness"), "")
+    return value
 
 
 def _no_seat_thread(ledger: Ledger, end: str) -> None:
     rule = f"{end} flange is tapped: the block has clearance holes"
-    for name in ("thread_depth", "drill_depth", "engagement"):
+    for name in ("thread_depth", "drill_depth", "engagement_least"):
         ledger.decide(f"{end}_{name}", None, "mm", rule, (f"{end}.fastening",), "")
 
 

@@ -5,13 +5,14 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from blockgen.errors import InfeasibleError
 from blockgen.mechanics.ligaments import LigamentRule, ligament_map
 from blockgen.mechanics.volume import body_volume, feature_volume
 from blockgen.plan import Body, Feature, Plan
 from blockgen.record import Ledger, Record
 from blockgen.sizing.annotations import annotate
 from blockgen.sizing.axial_sizes import decide_axial
-from blockgen.sizing.base_pattern import seat_obstacles
+from blockgen.sizing.base_pattern import Positions, seat_obstacles
 from blockgen.sizing.base_place import place_base_screws
 from blockgen.sizing.base_plate import base_plate_features, decide_plate_thread
 from blockgen.sizing.base_screws import (
@@ -30,12 +31,16 @@ from blockgen.sizing.frames import frames
 from blockgen.sizing.material import resolve_material
 from blockgen.sizing.mating import Flange, flange
 from blockgen.sizing.outside import decide_height, decide_side_wall
-from blockgen.sizing.screw_list import decide_flange_screw, fasteners
+from blockgen.sizing.screw_list import decide_screw_into_flange, fasteners
 from blockgen.sizing.seats import SeatThread, decide_seat_thread
 from blockgen.sizing.summary_keys import DIMENSIONS
-from blockgen.sizing.window import decide_corner_radius, decide_window_width
+from blockgen.sizing.window import corner_shortfall, decide_corner_clearance, decide_corner_radius, decide_window_width
 from blockgen.spec.load import Spec
 from blockgen.standards.materials import Material
+
+
+_ROUNDS = 4
+_CORNER = "geometry of the window's corner"
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,10 +74,7 @@ def size(spec: Spec) -> Plan:
 
 def plan_from(records: Mapping[str, Record]) -> Plan:
     """Size one block from given and preset records; see ``size``."""
-    ledger = complete(records)
-    parts = _parts(ledger)
-    _inside(ledger, parts)
-    positions = _outside(ledger, parts)
+    ledger, parts, positions = _decide_sizes(complete(records))
     seats = (parts.bearing_seat, parts.motor_seat)
     features = block_features(ledger, (parts.bearing, parts.motor), seats, parts.screw, positions)
     dowels = dowel_features(ledger, parts.screw, positions)
@@ -82,6 +84,38 @@ def plan_from(records: Mapping[str, Record]) -> Plan:
     features = (*features, *dowels, *lifting_features(ledger, mass, positions))
     plate = base_plate_features(ledger, parts.screw, positions, dowels)
     return _plan(ledger, parts, body, features, plate)
+
+
+def _decide_sizes(start: Ledger) -> tuple[Ledger, Parts, Positions]:
+    """Decide every size; again with a wider window where the coupling would come near a corner radius of it.
+
+    Where no layout exists with the wider window, the narrower one stays and a check tells what is left.
+    """
+    ledger, parts, positions = _one_round(start, 0.0)
+    room = 0.0
+    for _ in range(_ROUNDS):
+        missing = 0.0 if ledger.known("block.window_width") else corner_shortfall(ledger)
+        if missing <= 1e-6:
+            break
+        room += missing
+        try:
+            ledger, parts, positions = _one_round(start, room)
+        except InfeasibleError:
+            ledger.remark("The window is not widened at its corners, since no length would exist with it.")
+            break
+    return ledger, parts, positions
+
+
+def _one_round(start: Ledger, room: float) -> tuple[Ledger, Parts, Positions]:
+    """Decide every size with ``room`` in mm of extra window width for the corner radius."""
+    ledger = start.copy()
+    if room:
+        rule = "so that the coupling clears the corner radius at the end wall"
+        ledger.decide("window_corner_room", round(room, 3), "mm", rule, ("coupling.swing_diameter",), _CORNER)
+        ledger.remark(f"The window is {room:.2f} mm wider so that the coupling clears its corner radius.")
+    parts = _parts(ledger)
+    _inside(ledger, parts)
+    return ledger, parts, _outside(ledger, parts)
 
 
 def _body(ledger: Ledger) -> Body:
@@ -113,15 +147,14 @@ def _inside(ledger: Ledger, parts: Parts) -> None:
     decide_axial(ledger, (parts.bearing, parts.bearing_seat), (parts.motor, parts.motor_seat), screws_in_ends)
     for end in ("bearing", "motor"):
         decide_bore_depth(ledger, end)
-    for flange_here in (parts.bearing, parts.motor):
-        decide_flange_screw(ledger, flange_here)
+    decide_screw_into_flange(ledger, parts.motor)
     length = ledger.number("length") - ledger.number("bearing_wall") - ledger.number("motor_wall")
     ledger.decide(
         "window_length", round(length, 6), "mm", "length - both walls", ("length", "bearing_wall", "motor_wall")
     )
 
 
-def _outside(ledger: Ledger, parts: Parts) -> tuple[tuple[float, float], ...]:
+def _outside(ledger: Ledger, parts: Parts) -> Positions:
     """Decide height, base screws, width and window corner radius."""
     flanges = (parts.bearing, parts.motor)
     side_wall = ledger.number("side_wall_least")
@@ -141,6 +174,7 @@ def _outside(ledger: Ledger, parts: Parts) -> tuple[tuple[float, float], ...]:
     decide_corner_radius(
         ledger, _cut_depth(ledger, height), min(ledger.number("window_width"), ledger.number("window_length"))
     )
+    decide_corner_clearance(ledger)
     return positions
 
 
@@ -168,6 +202,6 @@ def _plan(ledger: Ledger, parts: Parts, body: Body, features: tuple[Feature, ...
         fasteners=screws,
         frames=frames(ledger),
         ligaments=ligament_map(features, body, rule),
-        notes=(),
+        notes=ledger.remarks,
         material_density=parts.block.density,
     )

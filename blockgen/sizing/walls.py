@@ -79,5 +79,6 @@ def decide_wall(ledger: Ledger, end: str, value: float, floor: float, usual: flo
         rule = f"usual wall for pilot, blind threads and {ledger.number('practice.wall_usual'):g}"
         if value < usual:
             rule = f"thinned from the usual {usual:g} so that a length exists (floor {floor:g})"
+            ledger.remark(f"The {end} wall is {value:g} mm, thinned from {usual:g} mm so that a length exists.")
         ledger.decide(key, value, "mm", rule, using, _SOURCE)
     ledger.decide(f"{key}_least", floor, "mm", "pilot carried, thread engagement, least wall", using, _SOURCE)

@@ -22,6 +22,9 @@ def decide_window_width(ledger: Ledger, motor: Flange) -> float:
             wants.append((f"{what} + 2 clearances", ledger.number(key) + 2 * clear))
     if motor.tapped:
         wants.append(("screw heads of the tapped motor flange with room for the key", _head_span(ledger, motor)))
+    if ledger.known("window_corner_room"):
+        room = ledger.number("window_corner_room")
+        wants.append((f"coupling swing + 2 clearances + {room:.2f} for the corner radius", wants[0][1] + room))
     what, width = max(wants, key=lambda item: item[1])
     if ledger.known("block.window_width"):
         return _take_given(ledger, "window_width", width, what)
@@ -29,7 +32,7 @@ def decide_window_width(ledger: Ledger, motor: Flange) -> float:
     rule = f"{what} = {width:.2f}, up to the next {ledger.number('practice.size_step'):g}"
     using = (
         "coupling.swing_diameter", "coupling.clearance", "bearing.nut_outer_diameter", "bearing.spanner_diameter",
-        "practice.key_clearance", "practice.size_step",
+        "window_corner_room", "practice.key_clearance", "practice.size_step",
     )  # fmt: skip
     ledger.decide("window_width", value, "mm", rule, using, "common practice, no source")
     ledger.decide("window_width_least", width, "mm", what, using, "common practice, no source")
@@ -48,7 +51,7 @@ def _take_given(ledger: Ledger, key: str, least: float, what: str) -> float:
 def _head_span(ledger: Ledger, motor: Flange) -> float:
     across = ledger.text("block.window_axis") == "y"
     reach = max(abs(z) if across else abs(y) for y, z in motor.positions)
-    head = cap_screw(motor.thread.designation).head_diameter / 2
+    head = cap_screw(motor.thread.size).head_diameter / 2
     return 2 * (reach + head + ledger.number("practice.key_clearance"))
 
 
@@ -62,7 +65,7 @@ def least_window_length(ledger: Ledger, motor: Flange, wall: float) -> float:
     """
     if not motor.tapped:
         return 0.0
-    screw = cap_screw(motor.thread.designation)
+    screw = cap_screw(motor.thread.size)
     length = preferred_length(screw.size, wall + least_flange_engagement(ledger, motor)) or screw.lengths[-1]
     room = max(length + screw.head_height, screw.head_height + screw.key_short_arm)
     return room + ledger.number("practice.key_clearance")
@@ -104,3 +107,38 @@ def decide_corner_radius(ledger: Ledger, depth: float, width: float) -> float:
     ledger.decide("window_corner_radius", value, "mm", rule, using, "common practice, no source")
     ledger.decide("window_corner_radius_least", least, "mm", "1.1 x cutter radius", using, "common practice, no source")
     return value
+
+
+def corner_narrowing(ledger: Ledger) -> float:
+    """Return by how many mm a corner radius narrows each side of the window at the coupling's ends.
+
+    Where the bore behind a seat is smaller than the coupling's swing, the coupling ends inside the window, and at a
+    distance u from the end wall the corner radius takes r - sqrt(r^2 - (r - u)^2).
+    """
+    needed = ledger.number("coupling.swing_diameter") + 2 * ledger.number("coupling.clearance")
+    start, radius = ledger.number("coupling_position"), ledger.number("window_corner_radius")
+    end = ledger.number("length") - start - ledger.number("coupling.length")
+    narrowed = 0.0
+    for side, free in (
+        ("bearing", start - ledger.number("bearing_wall")),
+        ("motor", end - ledger.number("motor_wall")),
+    ):
+        if ledger.number(f"{side}_through_bore") < needed and 0 <= free < radius:
+            narrowed = max(narrowed, radius - math.sqrt(radius**2 - (radius - free) ** 2))
+    return narrowed
+
+
+def corner_shortfall(ledger: Ledger) -> float:
+    """Return by how many mm the window must be wider so that the coupling keeps its clearance in the corners."""
+    narrowed = corner_narrowing(ledger)
+    needed = ledger.number("coupling.swing_diameter") + 2 * ledger.number("coupling.clearance") + 2 * narrowed
+    return needed - ledger.number("window_width") if narrowed else 0.0
+
+
+def decide_corner_clearance(ledger: Ledger) -> None:
+    """Enter the clearance in mm that the coupling's swing keeps from the window and its corners."""
+    half = (ledger.number("window_width") - ledger.number("coupling.swing_diameter")) / 2
+    rule = "half window width - half swing, less what a corner radius takes at the coupling's end"
+    using = ("window_width", "coupling.swing_diameter", "window_corner_radius", "coupling_position", "bearing_wall")
+    value = round(half - corner_narrowing(ledger), 6)
+    ledger.decide("coupling_clearance_in_window", value, "mm", rule, using, "geometry of the window")

@@ -88,7 +88,7 @@ class _Loading:
             if name not in _TOP:
                 self.problems.append(self.unknown(name, value))
         schema = self.document.data.get("schema", SCHEMA)
-        if schema is not SCHEMA:
+        if type(schema) is not int or schema != SCHEMA:  # true and 1.0 equal 1
             remedy = "this version of blockgen reads schema 1 only"
             self.problems.append(self.document.problem(("schema",), show(schema), "schema = 1", remedy))
 
@@ -131,10 +131,10 @@ class _Loading:
             return None
         preset = self.read_preset(file)
         if preset is not None and MODELS[preset.kind] is not model:
-            found = f'"{name}", a preset of a {preset.kind}'
+            found = f'"{name}", a preset of kind {preset.kind}'
             self.problems.append(self.document.problem(where, found, f"a preset for [{path[0]}]"))
             return None
-        return preset
+        return self.use(preset)
 
     def preset_paths(self) -> dict[str, Path]:
         if self.paths is None:
@@ -143,11 +143,14 @@ class _Loading:
 
     def read_preset(self, file: Path) -> Preset | None:
         try:
-            preset = load_preset(file)
+            return load_preset(file)
         except InputError as error:
             self.problems.extend(error.problems)
             return None
-        self.used[preset.name] = preset.document.sha256
+
+    def use(self, preset: Preset | None) -> Preset | None:
+        if preset is not None:
+            self.used[preset.name] = preset.document.sha256
         return preset
 
     def alternatives(self, table: str, path: tuple[str | int, ...], given: Mapping[str, object]) -> None:
@@ -197,6 +200,7 @@ class _Loading:
             preset = None if file is None else self.read_preset(file)
             if preset is None or preset.kind != "material":
                 return
+            self.use(preset)
             own[name.casefold()] = preset.name
             for field_name, value in preset.values.items():
                 self.enter_preset("material", f"material.{preset.name}.{field_name}", value, preset)

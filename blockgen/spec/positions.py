@@ -10,6 +10,9 @@ from collections.abc import Mapping
 
 Path = tuple[str | int, ...]
 
+#: Most keys and array items of a file; a family of forty motors has half as many.
+MOST_KEYS = 3000
+
 _BLANK = re.compile(r"(?:[ \t\r\n]|#[^\n]*)*")
 _SPACE = re.compile(r"[ \t]*")
 _STRING = re.compile(
@@ -27,6 +30,9 @@ def line_numbers(text: str) -> Mapping[Path, int]:
 
     Returns:
         Lines counted from 1, by path: names of tables and keys, and places in arrays.
+
+    Raises:
+        OverflowError: there are more than MOST_KEYS keys and items.
     """
     return _Scanner(text).scan()
 
@@ -98,6 +104,8 @@ class _Scanner:
     def note(self, path: Path, line: int) -> None:
         for length in range(1, len(path) + 1):
             self.lines.setdefault(path[:length], line)
+            if len(self.lines) > MOST_KEYS:
+                raise OverflowError(f"more than {MOST_KEYS} keys and items")
 
     def dotted(self) -> list[str]:
         """Read a key with its dots and leave the place behind the blanks after it."""

@@ -63,7 +63,13 @@ def shipped_folder() -> Path:
 
 
 def preset_folders(folder: str | Path | None = None) -> tuple[Path, ...]:
-    """Return the folders in the order in which they are searched."""
+    """Return the folders in the order in which they are searched.
+
+    Raises:
+        InputError: the folder named is none.
+    """
+    if folder is not None and not Path(folder).is_dir():
+        raise InputError([Problem(str(folder), None, "", "no such folder", "a folder of presets")])
     return (Path(folder) if folder is not None else user_folder(), shipped_folder())
 
 

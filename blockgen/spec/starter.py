@@ -156,7 +156,7 @@ def _reference(preset: str, old: Any) -> Any:
     import tomlkit
     from tomlkit.items import Table
 
-    table = tomlkit.table()
+    table: Any = tomlkit.table()
     table.add("preset", preset)
     for key, item in old.value.body if isinstance(old, Table) else [(None, tomlkit.nl())]:
         if key is None:

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import datetime
 import re
+from abc import ABC, abstractmethod
 from dataclasses import dataclass
 from typing import Annotated, NoReturn
 
@@ -34,14 +35,14 @@ def refuse(wanted: str, remedy: str = "") -> NoReturn:
     raise PydanticCustomError("blockgen", "{wanted}", {"wanted": wanted, "remedy": remedy})
 
 
-class Kind:
+class Kind(ABC):
     """Base of the kinds; a subclass reads one raw value."""
 
     unit: str = ""
 
+    @abstractmethod
     def read(self, value: object) -> object:
         """Return the value as the spec keeps it."""
-        raise NotImplementedError
 
     def __get_pydantic_core_schema__(self, _source: object, _handler: object) -> CoreSchema:
         return core_schema.no_info_plain_validator_function(self.read)
@@ -70,7 +71,8 @@ class Words(Kind):
     def read(self, value: object) -> str:
         """Return the text without blanks around it."""
         if not isinstance(value, str) or not value.strip() or len(value) > self.most or _CONTROL.search(value):
-            refuse(f"text on one line, 1 to {self.most} characters, no control characters")
+            remedy = "" if isinstance(value, str) else "text stands in quotes"
+            refuse(f"text on one line, 1 to {self.most} characters, no control characters", remedy)
         return value.strip()
 
 
@@ -86,7 +88,9 @@ class FileName(Kind):
             refuse(
                 f"{self.noun} of 1 to 64 letters, digits, blanks, dots, hyphens or underscores that starts with a "
                 "letter or digit",
-                "leave out slashes, leading and trailing dots and names that a system keeps for devices",
+                "leave out slashes, leading and trailing dots and names that a system keeps for devices"
+                if isinstance(value, str)
+                else "text stands in quotes",
             )
         return value
 

@@ -159,9 +159,9 @@ def _counterbore_rows(size: str) -> list[AnswerRow]:
     found = din974.counterbore(size)
     rows: list[AnswerRow] = [("counterbore", found.diameter, "mm", f"{found.source} [{found.status}]")]
     for standard, diameter in (("ISO 7092", found.with_small_washer), ("ISO 7089", found.with_washer)):
-        if diameter is not None:
-            washer = washers.washer(size, standard)
-            rows.append((f"washer {standard} outer diameter", washer.outer, "mm", _source("washers")))
+        if diameter is not None and size in washers.washer_sizes(standard):
+            outer = washers.washer(size, standard).outer
+            rows.append((f"washer {standard} outer diameter", outer, "mm", _source("washers")))
             rows.append((f"counterbore with {standard} washer", diameter, "mm", f"{found.source} [{found.status}]"))
     return rows
 

@@ -45,6 +45,15 @@ def washer(size: str, standard: str = "ISO 7089") -> Washer:
     return Washer(size, standard, number(row, "inner"), number(row, "outer"), number(row, "thickness"))
 
 
+def washer_sizes(standard: str) -> tuple[str, ...]:
+    """Return the screw sizes that have a washer of a standard.
+
+    Raises:
+        TableError: no such standard in the table.
+    """
+    return tuple(one_of("washer standard", standard, _by_standard()))
+
+
 @cache
 def _by_standard() -> Mapping[str, Mapping[str, Row]]:
     found: dict[str, dict[str, Row]] = {}

@@ -85,7 +85,8 @@ def every_wall(features, body, rule):
     for a, b in combinations(features, 2):
         if b.id in a.opens_into or a.id in b.opens_into:
             continue
-        required = max(rule.cavity_factor * min(nominal_diameter(a), nominal_diameter(b)), rule.cavity_floor)
+        threads = [nominal_diameter(each) for each in (a, b) if each.thread]
+        required = max(rule.cavity_factor * min(threads), rule.cavity_floor) if threads else rule.rim
         found.append((least_wall(a, b) - required, a.id, b.id))
     for a in features:
         for face in (*FACES, ROUNDED_EDGE):
@@ -201,6 +202,11 @@ def test_walls_to_faces_count_chamfer_and_drill_point():
     assert wall_to_face(hole, BODY, "bearing_seat") == 0.0
 
 
+def test_hole_that_breaks_out_sideways_has_no_wall():
+    assert wall_to_face(blind("thread_1", "bearing_seat", (0.0, 58.0, 40.0)), BODY, "side_plus_y") == 0.0
+    assert wall_to_face(blind("thread_1", "bearing_seat", (0.0, 30.0, 2.0)), BODY, "base") == 0.0
+
+
 def test_counterbore_sets_the_wall_of_neighbouring_screws():
     assert least_wall(counterbored("a", 20.0, 40.0), counterbored("b", 50.0, 0.0)) == pytest.approx(50 - 18)
 
@@ -228,7 +234,13 @@ def test_pairs_that_open_into_one_another_have_no_wall():
     assert ("bearing_thread_1", "motor_seat") in names
 
 
-def test_required_wall_follows_the_smaller_nominal_diameter():
+def test_walls_between_cavities_without_thread_need_only_the_rim():
+    features = [counterbored("a", 12.0, 48.0), counterbored("b", 36.0, 48.0)]
+    entry = next(e for e in ligament_map(features, BODY, RULE, thinnest=20) if (e.first, e.second) == ("a", "b"))
+    assert entry.required == RULE.rim
+
+
+def test_required_wall_follows_the_smaller_thread():
     small = blind("small", "base", (30.0, 0.0, 0.0), 6.8, 20.0, "M8-6H")
     large = blind("large", "base", (45.0, 0.0, 0.0), 17.5, 20.0, "M20-6H")
     entry = next(e for e in ligament_map([small, large], BODY, RULE) if e.second == "large")

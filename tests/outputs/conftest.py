@@ -9,6 +9,7 @@ import pytest
 from blockgen.plan import Body, Contributor, Fastener, Feature, Frame, Ligament, Plan, Pocket, Segment
 from blockgen.record import Input, Record
 
+MORE_OR_LESS = {"upper": 0.1, "lower": -0.1}
 HOSTILE = "Spray | carriage <b>x</b> `rm` _a_ [l](http://x)\nrow\x1b[31m \u202e$"
 
 
@@ -33,7 +34,7 @@ def records():
         record("practice.rim", 2.5, origin="assumed", rule="least wall", source="common practice"),
         record("length_min", 80.0, rule="journal reach + shaft length + 15", inputs=length_inputs),
         record("length_max", 92.0, rule="largest"),
-        record("length", 86.0 + 1e-9, rule="middle of length_min and length_max", inputs=length_inputs, upper=0.1, lower=-0.1),
+        record("length", 86.0 + 1e-9, rule="middle of length_min and length_max", inputs=length_inputs, **MORE_OR_LESS),
         record("bearing_bore", 50.0, rule="pilot", upper=0.025, lower=0.0, fit="H7"),
         record("motor_bore", 70.0, rule="pilot", upper=0.03, lower=0.0, fit="H7"),
     ]  # fmt: skip

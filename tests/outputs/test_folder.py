@@ -11,6 +11,7 @@ import subprocess
 import sys
 import threading
 import time
+from pathlib import Path
 
 import pytest
 
@@ -110,7 +111,7 @@ def test_the_working_folder_is_not_taken_from_under_the_shell(target, monkeypatc
     monkeypatch.chdir(target)
     write(target, NEW)
     assert set_is_whole(target)
-    assert sorted(os.listdir(".")) == ["block.step", "manifest.json", "summary.md"]
+    assert sorted(p.name for p in Path.cwd().iterdir()) == ["block.step", "manifest.json", "summary.md"]
 
 
 def test_a_retired_file_that_was_changed_is_the_users(target):
@@ -135,38 +136,49 @@ def test_rights_of_the_folder_stay(target):
     assert target.stat().st_mode & 0o7777 == 0o2750
 
 
+def stopped(target, error):
+    """Start to write a set and stop."""
+    with new_set(target) as place:
+        (place / "summary.md").write_text("half")
+        raise error
+
+
 @pytest.mark.parametrize("error", [KeyboardInterrupt, ValueError, OSError(errno.ENOSPC, "No space left on device")])
 def test_a_build_that_stops_leaves_the_old_set(target, error):
     write(target, OLD)
     expected = MachineError if isinstance(error, OSError) else error
-    with pytest.raises(expected, match="No space left" if expected is MachineError else "^$"), new_set(target) as place:
-        (place / "summary.md").write_text("half")
-        raise error
+    with pytest.raises(expected, match="No space left" if expected is MachineError else "^$"):
+        stopped(target, error)
     assert texts(target) == OLD
     assert set_is_whole(target)
     assert_tidy(target)
 
 
 def test_a_first_build_that_stops_leaves_nothing(target, tmp_path):
-    with pytest.raises(KeyboardInterrupt), new_set(target) as place:  # noqa: PT012
-        (place / "summary.md").write_text("half")
-        raise KeyboardInterrupt
+    with pytest.raises(KeyboardInterrupt):
+        stopped(target, KeyboardInterrupt)
     assert list(tmp_path.iterdir()) == []
+
+
+def write_wrongly(target):
+    """Write a set in which a file has other bytes than the manifest says."""
+    with new_set(target) as place:
+        document = manifest(target, {"summary.md": "summary"}, "", "")
+        (place / "summary.md").write_text("something else")
+        (place / "manifest.json").write_text(json.dumps(document))
 
 
 def test_files_that_do_not_read_back_are_refused(target):
     write(target, OLD)
-    with pytest.raises(MachineError, match="do not read back as they were written"), new_set(target) as place:
-        document = manifest(target, {"summary.md": "summary"}, "", "")
-        (place / "summary.md").write_text("something else")
-        (place / "manifest.json").write_text(json.dumps(document))
+    with pytest.raises(MachineError, match="do not read back as they were written"):
+        write_wrongly(target)
     assert texts(target) == OLD
 
 
 def test_a_file_in_the_way_is_a_machine_error(target):
     target.parent.mkdir()
     target.write_text("a file")
-    with pytest.raises(MachineError, match="GL_A: cannot be written: .*Not a directory"):
+    with pytest.raises(MachineError, match=r"GL_A: cannot be written: .*Not a directory"):
         write(target, NEW)
     assert target.read_text() == "a file"
     assert_tidy(target)

@@ -13,7 +13,7 @@ def test_sizes_are_told_with_limits(plan):
 
 def test_the_axial_line_names_interval_and_choice(plan):
     assert axial_line(plan) == (
-        "length 80 to 92 mm is possible, - to - mm after tolerances; chosen 86 mm \u00b10.1"
+        "Seat to seat 80 to 92 mm is possible, - to - mm after tolerances; chosen 86 mm \u00b10.1."
     )
 
 

@@ -21,7 +21,13 @@ def test_a_name_too_long_for_file_systems_is_wrong_input(plan):
 
 @pytest.mark.parametrize(
     ("only", "expected"),
-    [(None, ("block", "stl")), (["stl", " block"], ("block", "stl")), (["stl"], ("stl",)), (["summary"], ()), ([""], ())],
+    [
+        (None, ("block", "stl")),
+        (["stl", " block"], ("block", "stl")),
+        (["stl"], ("stl",)),
+        (["summary", "manifest"], ()),
+        ([""], ()),
+    ],
 )
 def test_roles_come_in_their_order(only, expected):
     assert names.chosen_roles(only) == expected

@@ -1,3 +1,5 @@
+import math
+
 import pytest
 
 from blockgen.outputs import show
@@ -6,7 +8,7 @@ from blockgen.record import Input, Record
 
 @pytest.mark.parametrize(
     ("value", "expected"),
-    [(140.0, "140"), (0.25, "0.25"), (4, "4"), (-0.0, "0"), (23.4e-6, "2.34e-05"), (1 / 3, "0.3333"), (float("inf"), "-")],
+    [(140.0, "140"), (0.25, "0.25"), (4, "4"), (-0.0, "0"), (23.4e-6, "2.34e-05"), (1 / 3, "0.3333"), (math.inf, "-")],
 )
 def test_numbers_have_no_needless_digits(value, expected):
     assert show.number(value) == expected
@@ -39,18 +41,35 @@ def made(rule, **inputs):
 
 def test_derivation_is_formula_substitution_result():
     record = made("journal_reach + shaft length", screw__journal_reach=35.0, motor__shaft_length=30.0)
-    assert show.derivation(record) == "journal_reach + shaft length | 35 + 30 = 65 mm"
+    assert show.derivation(record) == "journal_reach + shaft length = 35 + 30 = 65 mm"
 
 
 def test_a_rule_in_words_lists_its_inputs():
     record = made("the larger one", a__one=35.0, b__two=30.0)
-    assert show.derivation(record) == "the larger one | a.one = 35 mm, b.two = 30 mm = 65 mm"
+    assert show.derivation(record) == "the larger one; from a.one = 35 mm, b.two = 30 mm; result 65 mm"
 
 
-def test_names_that_could_mean_either_are_left_alone():
-    record = made("pilot_length + motor.pilot_length + 1", motor__pilot_length=3.0, bearing__pilot_length=10.0)
-    assert show.substitution(record) == "pilot_length + 3 + 1"
+@pytest.mark.parametrize(
+    ("rule", "expected"),
+    [
+        ("motor.pilot_length + motor pilot length", "3 + 3"),
+        ("length - coupling length / 2", "90 - 50 / 2"),
+        ("max(side_wall, 2 x length)", "max(20, 2 x 90)"),
+        ("(length - side_wall) / 2", "(90 - 20) / 2"),
+        ("pilot_length + 1", ""),  # either of two
+        ("side_wall + something else", ""),
+        ("side_wall", ""),
+        ("side_walls + length.x", ""),
+    ],
+)
+def test_a_formula_is_shown_with_its_numbers(rule, expected):
+    inputs = {"motor__pilot_length": 3.0, "bearing__pilot_length": 10.0, "length": 90.0, "coupling__length": 50.0}
+    assert show.substitution(made(rule, **inputs, side_wall=20.0)) == expected
 
 
-def test_parts_of_longer_names_are_left_alone():
-    assert show.substitution(made("2 * wall + side_wall + wall.x", a__wall=3.0)) == "2 * 3 + side_wall + wall.x"
+@pytest.mark.parametrize(
+    ("margin", "expected"),
+    [(0.25, "25 %"), (-1.0, "-100 %"), (0.0, "0 %"), (-0.0001, "-0.01 %"), (None, "-"), (math.nan, "-")],
+)
+def test_a_small_margin_is_not_shown_as_none(margin, expected):
+    assert show.margin(margin) == expected

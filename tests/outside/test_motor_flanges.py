@@ -5,8 +5,9 @@
 [B] NEMA motor dimensional chart, scribd.com/document/157068687: C-face shaft, rabbet and bolt circle of 42C and 56C.
 [C] sciencing.com/dimensions-nema-56c-7286242.html: 56C bolt circle 5.875 in, holes 3/8-16.
 [D] IEC 60072-1:2022, abstract at standards.iteh.ai: the flange number is the pitch circle diameter in mm.
-[E] Run-out classes: scribd.com/doc/66716031, reprint of DIN 42955. No table of IEC spigots and outside diameters
-    could be read: those stay remembered, only their pattern is tested.
+[E] Run-out classes: scribd.com/doc/66716031, reprint of DIN 42955.
+
+No table of IEC spigots and outside diameters could be read: those stay remembered, only their pattern is tested.
 """
 
 import pytest

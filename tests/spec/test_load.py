@@ -1,5 +1,6 @@
 """Loading: values in default units with lines, and every problem at once."""
 
+import contextlib
 import random
 
 import pytest
@@ -116,7 +117,8 @@ def test_kinds_of_value(load_with, table, key, value, stored, unit):
         ("base", "dowels", "yes", "true, false or a length"),
         ("drawing", "date", "2026-02-30", "a date such as"),
         ("job", "title", "two\nlines", "text on one line"),
-        ("job", "title", 5, "text on one line"),
+        ("job", "title", 5, "text stands in quotes"),
+        ("job", "number", 40, "text stands in quotes"),
         ("job", "gravity", "down", "one of -z, \\+z"),
         ("job", "revision", "A/B", "a revision of 1 to 64 letters"),
     ],
@@ -191,3 +193,36 @@ def test_a_slip_of_the_finger_names_the_key(text_with, key, data):
         parse_spec(text_with(**{table: {typo: 1}}))
     remedy = next(p.remedy for p in caught.value.problems if p.key == f"{table}.{typo}")
     assert remedy == f"did you mean {name}?"
+
+
+VALUES = st.recursive(
+    st.one_of(
+        st.none().map(lambda _: "65 mm"),
+        st.booleans(),
+        st.integers(-(10**25), 10**25),
+        st.floats(),
+        st.text(max_size=12),
+        st.dates(),
+        st.sampled_from(["1e308 mm", "-1 mm", "0", "M8", "H7", "servo-80", "both"]),
+    ),
+    lambda inner: st.one_of(st.lists(inner, max_size=3), st.dictionaries(st.text(max_size=4), inner, max_size=2)),
+    max_leaves=5,
+)
+ALL_KEYS = sorted(k.key for k in key_table() if not k.key.startswith("material."))
+
+
+@given(st.dictionaries(st.sampled_from([*ALL_KEYS, "family", "material", "schema", "motor"]), VALUES, max_size=4))
+def test_any_value_anywhere_loads_or_is_refused(required, changes):
+    import tomlkit
+
+    document = tomlkit.document()
+    for table, keys in required.items():
+        document[table] = dict(keys)
+    for key, value in changes.items():
+        table, _, name = key.partition(".")
+        if not name:
+            document[table] = value
+        elif isinstance(document.setdefault(table, {}), dict):
+            document[table][name] = value
+    with contextlib.suppress(InputError):
+        assert parse_spec(tomlkit.dumps(document)).records

@@ -1,0 +1,56 @@
+from pathlib import Path
+
+import pytest
+
+from blockgen.checks.finding import Finding
+from blockgen.console.check_page import build_page, check_page
+from blockgen.console.plain import lines
+from blockgen.plan import Body, Ligament, Plan
+from blockgen.record import Record
+
+FINDINGS = (
+    Finding("good", "motor shaft in its hub", 15.0, 14.0, "mm", 0.07, "pass", "holds"),
+    Finding("bad", "block under the height limit", 120.0, 110.0, "mm", -0.09, "fail", "lower the shaft height"),
+    Finding("open", "base joint against slip", None, None, "", None, "not_assessed", "not assessed: screw.thrust"),
+)
+
+
+@pytest.fixture
+def plan():
+    records = [
+        Record("length", 86.0, "mm", "sized", "middle"),
+        Record("bearing.nut_reach", 16.0, "mm", "assumed", "pilot length plus nut"),
+        Record("base.thickness", 25.0, "mm", "assumed", "usual base plate"),
+        Record("practice.rim", 2.5, "mm", "assumed", "least wall"),
+    ]
+    walls = tuple(Ligament(f"hole_{n}", "window", 3.0 + n, 3.0) for n in range(7))
+    body = Body(86.0, 100.0, 100.0, 0.0, 0.5)
+    return Plan({r.key: r for r in records}, ("length",), body, (), (), (), (), (), {}, walls, ("a note",), 2700.0)
+
+
+@pytest.mark.parametrize("width", [80, 120])
+def test_the_page_tells_all_and_fits(plan, width):
+    text = list(lines(check_page(plan, FINDINGS, "NOT FOR MANUFACTURE: x"), width))
+    assert max(map(len, text)) <= width
+    assert text[0] == "Status: NOT FOR MANUFACTURE: x"
+    whole = "\n".join(text)
+    for word in ("86 x 100 x 100 mm", "hole_4", "bearing.nut_reach = 16 mm", "base.thickness", "a note"):
+        assert word in whole
+    assert "hole_5" not in whole
+    assert "practice.rim" not in whole
+    assert text[-1] == "3 checks: 1 pass, 1 FAIL, 1 not assessed. NOT FOR MANUFACTURE: x"
+
+
+def test_failures_come_first_and_say_why(plan):
+    text = list(lines(check_page(plan, FINDINGS, "NOT FOR MANUFACTURE: x"), 100))
+    rows = [line.split()[0] for line in text if line.endswith("%") or line.startswith("not assessed")]
+    assert rows == ["FAIL", "not", "pass"]
+    assert "- FAIL block under the height limit (bad): lower the shaft height" in text
+    assert "- not assessed base joint against slip (open): screw.thrust" in text
+
+
+def test_a_build_names_its_files_and_what_speaks_against_it():
+    page = build_page(Path("out/X_A"), {"X_A_block.step": "block"}, FINDINGS, "NOT FOR MANUFACTURE: x")
+    text = list(lines(page, 80))
+    assert "- FAIL block under the height limit (bad): lower the shaft height" in text
+    assert f"{Path('out/X_A/X_A_block.step')}  block" in text

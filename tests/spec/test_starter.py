@@ -1,0 +1,69 @@
+"""The starter spec loads as it is, and an old spec takes new parts."""
+
+import tomllib
+
+import pytest
+
+from blockgen.errors import InputError
+from blockgen.sizing.size import size
+from blockgen.spec.load import parse_spec
+from blockgen.spec.presets import list_presets
+from blockgen.spec.starter import respec, starter_spec
+
+PRESETS = list_presets()
+
+
+def names(kind):
+    return [p.name for p in PRESETS if p.kind == kind]
+
+
+def test_the_starter_loads_and_is_short():
+    text = starter_spec()
+    live = [line for line in text.splitlines() if line and not line.startswith(("#", "["))]
+    assert 15 <= len(live) <= 30
+    assert all("#" in line for line in live if line != "schema = 1")
+    assert parse_spec(text).records["motor.shaft_length"].value == 40.0
+
+
+def test_the_starter_is_feasible():
+    plan = size(parse_spec(starter_spec()))
+    assert plan.number("length_high") - plan.number("length_low") >= 2.0
+
+
+def test_every_commented_key_may_be_switched_on():
+    lines = [line.removeprefix("# ") if " = " in line.split("  #")[0] else line for line in starter_spec().splitlines()]
+    lines.remove('# Quantities are texts with a unit ("40 mm", "2.875 in"); bare numbers are mm, deg, N, N*m, kg.')
+    assert parse_spec("\n".join(lines)).records["screw.thrust"].value == 2000.0
+
+
+@pytest.mark.parametrize("motor", names("motor"))
+@pytest.mark.parametrize("bearing", names("bearing"))
+def test_it_loads_with_every_pair_of_presets(motor, bearing):
+    spec = parse_spec(starter_spec(motor, bearing, "bellows-45"))
+    assert spec.records["motor.shaft_length"].origin == "preset"
+    assert [n for n, _ in spec.preset_files] == sorted([motor, bearing, "bellows-45"])
+
+
+def test_an_unknown_preset_is_refused():
+    with pytest.raises(InputError, match="did you mean"):
+        starter_spec(motor="servo-8")
+
+
+def test_another_motor_leaves_the_rest_alone():
+    old = starter_spec()
+    new = respec(old, motor="servo-100")
+    before, after = tomllib.loads(old), tomllib.loads(new)
+    assert after.pop("motor") == {"preset": "servo-100"}
+    assert before.pop("motor")
+    assert before == after
+    assert [c for c in old.splitlines() if c.startswith("#")] == [c for c in new.splitlines() if c.startswith("#")]
+    assert parse_spec(new).records["motor.flange_size"].value == 100.0
+
+
+def test_a_part_that_was_not_there_is_added():
+    assert tomllib.loads(respec("[job]\nnumber = 'x'\n", coupling="jaw-30"))["coupling"] == {"preset": "jaw-30"}
+
+
+def test_a_broken_old_spec_is_refused():
+    with pytest.raises(InputError, match="old spec:1"):
+        respec("[job\n", motor="servo-80")
