@@ -34,7 +34,7 @@ class Problem:
 
     def __str__(self) -> str:
         place = self.file if self.line is None else f"{self.file}:{self.line}"
-        parts = [f"{place}: {self.key}" if self.key else place]
+        parts = [": ".join(part for part in (place, self.key) if part)]
         parts.append(f"  found:    {self.found}")
         parts.append(f"  expected: {self.expected}")
         if self.remedy:

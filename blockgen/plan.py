@@ -51,7 +51,7 @@ class Pocket:
         axis: Cutting axis, ``z`` or ``y``.
         low: Least corner (x, y, z), mm.
         high: Greatest corner (x, y, z), mm.
-        corner_radius: Radius of the four edges parallel to the axis, mm; 0 is sharp (only where it runs out to the outside).
+        corner_radius: Radius of the four edges parallel to the axis, mm; 0 only for a slot that runs out.
         open_low: True where it breaks through the outside at ``low`` along the axis.
         open_high: True where it breaks through the outside at ``high`` along the axis.
     """
@@ -141,7 +141,7 @@ class Annotation:
 
     Args:
         id: Characteristic id, for instance ``motor_bore.diameter``.
-        kind: size, distance, thread, datum, texture, position, coaxiality, perpendicularity, flatness, parallelism, note.
+        kind: size, distance, thread, datum, texture, position, coaxiality, perpendicularity, flatness or parallelism.
         feature: Feature id, feature group or outside face id.
         face: Face id on which it stands.
         value: Nominal size or width of the tolerance zone, mm (micrometres for texture); None for a datum.

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from typing import Literal
 
 Origin = Literal["given", "preset", "standard", "assumed", "sized", "measured"]
@@ -18,6 +18,18 @@ class Input:
     unit: str
     origin: Origin
     ref: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Band:
+    """Upper and lower deviation in the unit of the value, and the ISO 286 class where one gives them."""
+
+    upper: float | None = None
+    lower: float | None = None
+    fit: str | None = None
+
+
+NO_BAND = Band()
 
 
 @dataclass(frozen=True, slots=True)
@@ -146,13 +158,11 @@ class Ledger:
         source: str = "",
         *,
         origin: Origin = "sized",
-        upper: float | None = None,
-        lower: float | None = None,
-        fit: str | None = None,
+        band: Band = NO_BAND,
     ) -> Record:
         """Enter a decided value; ``using`` names the records that the rule used."""
         inputs = {name: self._input(name) for name in using if name in self._records}
-        return self.enter(Record(key, value, unit, origin, rule, inputs, source, upper, lower, fit))
+        return self.enter(Record(key, value, unit, origin, rule, inputs, source, band.upper, band.lower, band.fit))
 
     def _input(self, key: str) -> Input:
         """Return a record as an input; one object serves all rules that use it, since records never change."""
@@ -164,8 +174,3 @@ class Ledger:
     def frozen(self) -> Mapping[str, Record]:
         """Return the records by key."""
         return dict(self._records)
-
-
-def with_limits(record: Record, upper: float, lower: float, fit: str | None = None) -> Record:
-    """Return the record with deviations and fit."""
-    return replace(record, upper=upper, lower=lower, fit=fit)

@@ -30,7 +30,8 @@ def engagement(plan: Plan, fastener: Fastener) -> Finding:
     end = _end(fastener)
     least = f"{end}_engagement_least"
     ask = Question(
-        f"{end}_engagement", f"Engagement of the {end} screws", (least, f"{end}_screw_length", f"{end}.flange_thickness"),
+        f"{end}_engagement", f"Engagement of the {end} screws",
+        (least, f"{end}_screw_length", f"{end}.flange_thickness"),
         "the thread may strip before the screw breaks: take a longer screw", "FED-STD-H28/2 areas; floor: common practice",
     )  # fmt: skip
     if fastener.engagement is None:
@@ -51,7 +52,8 @@ def not_bottoming(plan: Plan, fastener: Fastener) -> Iterator[Finding]:
     if fastener.engagement is None or known is None or known.value is None:
         return
     ask = Question(
-        f"{end}_screw_bottoming", f"{end.capitalize()} screws end inside the full thread", (depth, f"{end}_screw_length"),
+        f"{end}_screw_bottoming", f"{end.capitalize()} screws end inside the full thread",
+        (depth, f"{end}_screw_length"),
         "the screw runs out of thread before the head clamps: take a shorter one",
     )  # fmt: skip
     yield at_most(plan, ask, fastener.engagement, plan.number(depth))
@@ -61,7 +63,8 @@ def slip(plan: Plan) -> Finding:
     """Compare the friction of the base joint with the thrust, screws loaded alike."""
     ask = Question(
         "base_slip", "Base joint holds the thrust by friction",
-        ("screw.thrust", "base_preload", "base.friction", "base.tightening", "practice.embedding", "limits.slip_safety"),
+        ("screw.thrust", "base_preload", "base.friction", "base.tightening", "practice.embedding",
+         "limits.slip_safety"),
         "the block slips on the base: larger or more screws, a higher class or a better tool", _VDI,
     )  # fmt: skip
     if "screw.thrust" not in plan.records:

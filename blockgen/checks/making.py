@@ -46,7 +46,8 @@ def boring_bar(plan: Plan) -> Finding:
     ask = Question(
         "boring_bar", "Length of the boring bar over its diameter",
         ("length", f"{small}_bore", "practice.bar_fraction", "practice.bar_ratio", "practice.bar_ratio_damped"),
-        f"a plain steel bar chatters; a damped bar goes to {plan.number('practice.bar_ratio_damped'):g}", "from memory", "warn",
+        f"a plain steel bar chatters; a damped bar goes to {plan.number('practice.bar_ratio_damped'):g}",
+        "from memory", "warn",
     )  # fmt: skip
     return at_most(plan, ask, ratio, plan.number("practice.bar_ratio"), "")
 

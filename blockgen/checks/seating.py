@@ -99,7 +99,8 @@ def body_above_base(plan: Plan) -> Finding:
     ask = Question(
         "motor_above_base", "Motor body above the base face",
         ("shaft_height", "motor.body_size", "practice.body_clearance"),
-        "the motor body reaches below the base face: end the base plate before it, or raise the shaft", otherwise="warn",
+        "the motor body reaches below the base face: end the base plate before it, or raise the shaft",
+        otherwise="warn",
     )  # fmt: skip
     if "motor.body_size" not in plan.records:
         return not_assessed(plan, ask, "motor.body_size")

@@ -92,7 +92,8 @@ def rating(plan: Plan) -> Finding:
     """Compare the motor's peak torque with the coupling's rating."""
     ask = Question(
         "coupling_rating", "Motor's peak torque against the coupling's rating",
-        ("motor.peak_torque", "coupling.rated_torque"), "take a larger coupling or limit the motor's torque", "coupling data",
+        ("motor.peak_torque", "coupling.rated_torque"), "take a larger coupling or limit the motor's torque",
+        "coupling data",
     )  # fmt: skip
     for key in ask.keys:
         if key not in plan.records:
@@ -106,6 +107,7 @@ def keyed(plan: Plan) -> Iterator[Finding]:
     if shape in {"keyed", "flat"}:
         ask = Question("keyed_shaft", "Plain shaft in the clamping hub", ("motor.shaft_end",), "")
         yield remark(
-            plan, ask, "warn", f"the motor shaft is {shape}: a plain clamping hub grips it unevenly and out of balance; "
+            plan, ask, "warn",
+            f"the motor shaft is {shape}: a plain clamping hub grips it unevenly and out of balance; "
             "take a plain shaft, or a hub made for it",
         )  # fmt: skip

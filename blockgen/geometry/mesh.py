@@ -22,15 +22,18 @@ DEFLECTION = 0.05
 ANGLE = 0.1
 """Greatest angle between neighbouring triangles on a round, rad."""
 
-FAULTS = 1 | 2 | 4 | 16 | 32 | 256
-"""Status bits of the mesher that mean a bad mesh: open, crossing or unoriented outline, failure, too few points, broken
-off. The others tell that a mesh was found and used again."""
+FAILED = 4 | 32 | 256
+"""Status bits of the mesher that mean a missing mesh: failure, too few points, broken off."""
+
+DOUBTFUL = 1 | 2 | 16
+"""Status bits that may mean a bad mesh: open, crossing or unoriented outline. A bore that just touches the side wall of a
+window sets one although its mesh is closed. The bits left tell that a mesh was found, and used again or not."""
 
 Triangle = tuple[int, int, int]
 FaceMesh = tuple[tuple[Point, ...], tuple[Triangle, ...]]
 
 
-def mesh_solid(shape: TopoDS_Shape, deflection: float = DEFLECTION, angle: float = ANGLE) -> None:
+def mesh_solid(shape: TopoDS_Shape, deflection: float = DEFLECTION, angle: float = ANGLE) -> bool:
     """Put triangles on every face of a solid; the kernel keeps them with the faces.
 
     Args:
@@ -38,31 +41,50 @@ def mesh_solid(shape: TopoDS_Shape, deflection: float = DEFLECTION, angle: float
         deflection: Greatest distance between triangle and surface, mm.
         angle: Greatest angle between neighbouring triangles, rad.
 
+    Returns:
+        False where the kernel doubts its mesh, so that the triangles ought to be looked at.
+
     Raises:
         KernelError: a face could not be meshed.
     """
-    mesher = BRepMesh_IncrementalMesh(shape, deflection, False, angle, True)
-    if mesher.GetStatusFlags() & FAULTS:
-        raise KernelError(f"the kernel could not mesh a face of the solid (status {mesher.GetStatusFlags()})")
+    status = BRepMesh_IncrementalMesh(shape, deflection, False, angle, True).GetStatusFlags()
+    if status & FAILED:
+        raise KernelError(f"the kernel could not mesh a face of the solid (status {status})")
+    return not status & DOUBTFUL
 
 
-def write_stl_triangles(shape: TopoDS_Shape, path: Path, header: bytes) -> None:
-    """Write the triangles of a meshed solid as binary STL.
+def write_solid_stl(shape: TopoDS_Shape, path: Path, header: bytes) -> None:
+    """Write a solid as binary STL.
 
     Args:
-        shape: Solid with triangles on its faces.
+        shape: Solid.
         path: File to write.
         header: The 80 bytes at the head of the file.
 
     Raises:
+        KernelError: a face could not be meshed, or the triangles do not close.
         MachineError: the file could not be written.
     """
+    sure = mesh_solid(shape)
     writer = StlAPI_Writer()
     writer.ASCIIMode = False
     if not writer.Write(shape, str(path)):
         raise MachineError(f"cannot write {path}: is there room on the disk, and may you write there?")
     stl = without_needles(path.read_bytes())
+    if not sure and not is_closed(stl):
+        raise KernelError("the triangles of the solid do not close; two cavities may touch along a line")
     path.write_bytes(header + stl[len(header) :])
+
+
+def is_closed(stl: bytes) -> bool:
+    """Tell whether every edge of a binary STL is run through as often one way as the other."""
+    balance: dict[tuple[bytes, bytes], int] = {}
+    for at in range(84, len(stl), 50):
+        a, b, c = (stl[at + offset : at + offset + 12] for offset in (12, 24, 36))
+        for start, end in ((a, b), (b, c), (c, a)):
+            key, sign = ((start, end), 1) if start < end else ((end, start), -1)
+            balance[key] = balance.get(key, 0) + sign
+    return not any(balance.values())
 
 
 def without_needles(stl: bytes) -> bytes:

@@ -48,7 +48,7 @@ class LigamentRule:
     """The least walls asked for.
 
     Args:
-        cavity_factor: Wall from a tapped hole to any other cavity over the thread's diameter, the lesser of two threads.
+        cavity_factor: Wall from a tapped hole to any other cavity over the diameter of the (lesser) thread.
         cavity_floor: Least wall from a tapped hole to any other cavity, mm.
         rim: Least wall between cavities without thread, and from any cavity to the outside, mm.
     """

@@ -23,13 +23,12 @@ def write_block_stl(block: BlockSolid, plan: Plan, path: Path) -> None:
         path: File to write.
 
     Raises:
-        KernelError: a face could not be meshed.
+        KernelError: a face could not be meshed, or the triangles do not close.
         MachineError: the file could not be written.
     """
-    from blockgen.geometry.mesh import mesh_solid, write_stl_triangles
+    from blockgen.geometry.mesh import write_solid_stl
 
-    mesh_solid(block.shape)
-    write_stl_triangles(block.shape, path, header(plan))
+    write_solid_stl(block.shape, path, header(plan))
 
 
 def header(plan: Plan) -> bytes:

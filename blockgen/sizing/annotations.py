@@ -41,8 +41,8 @@ def _size(
     record = ledger[key]
     upper, lower = (record.upper, record.lower) if tolerance is None else (tolerance, -tolerance)
     return Annotation(
-        identifier, kind, face.split(".", maxsplit=1)[0], face, ledger.number(key), "mm", upper, lower, record.fit, ref=key,
-        reason=reason,
+        identifier, kind, face.split(".", maxsplit=1)[0], face, ledger.number(key), "mm", upper, lower, record.fit,
+        ref=key, reason=reason,
     )  # fmt: skip
 
 
@@ -96,7 +96,7 @@ def _textures() -> Iterable[Annotation]:
 
 
 def _holes(ledger: Ledger, features: Sequence[Feature]) -> Iterable[Annotation]:
-    """Yield one call-out and one position for each group of holes; the zone is a share of the clearance of the mating hole."""
+    """Yield one call-out and one position for each group of holes."""
     groups: dict[str, Feature] = {}
     for feature in features:
         if feature.kind not in {"bore", "window", "relief"}:
@@ -113,7 +113,7 @@ def _holes(ledger: Ledger, features: Sequence[Feature]) -> Iterable[Annotation]:
 
 
 def position_zone(ledger: Ledger, feature: Feature) -> float:
-    """Return the position tolerance of a hole in mm: half the clearance of the screw in its hole, at most 0.4, at least 0.1."""
+    """Return the position zone of a hole in mm: half the clearance of the screw in its hole, within 0.1 and 0.4."""
     end = feature.face.removesuffix("_seat")
     if not ledger.known(f"{end}.bolt_hole"):
         return 0.2

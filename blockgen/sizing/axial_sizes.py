@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from blockgen.record import Ledger
+from blockgen.record import Band, Ledger
 from blockgen.sizing.axial import Bound, Layout
 from blockgen.sizing.layout import AxialTask, axial_task, fit_walls, require_feasible
 from blockgen.sizing.mating import Flange
@@ -77,18 +77,18 @@ def _enter_interval(ledger: Ledger, layout: Layout, tight: Layout) -> None:
 def _enter_length(ledger: Ledger, layout: Layout, tight: Layout, given: float | None) -> None:
     using = ("length_low", "length_high", "length_min", "length_max", "practice.length_step")
     tolerance = ledger.number("block.length_tolerance")
-    limits = {"upper": tolerance, "lower": -tolerance}
+    band = Band(tolerance, -tolerance)
     if given is not None:
         rule = f"given; feasible {layout.low:.2f} to {layout.high:.2f}"
         ledger.decide(
-            "length", given, "mm", rule, ("block.length", *using), origin=ledger["block.length"].origin, **limits
+            "length", given, "mm", rule, ("block.length", *using), origin=ledger["block.length"].origin, band=band
         )
         return
     low, high = (tight.low, tight.high) if tight.feasible else (layout.low, layout.high)
     steps = (ledger.number("practice.length_step"), ledger.number("practice.length_fine_step"))
     what = "middle of the interval after tolerances" if tight.feasible else "middle of the nominal interval"
     rule = f"{what}, to {steps[0]:g}, to {steps[1]:g} where that leaves it"
-    ledger.decide("length", round(nearest_inside(low, high, steps), 6), "mm", rule, using, _SOURCE, **limits)
+    ledger.decide("length", round(nearest_inside(low, high, steps), 6), "mm", rule, using, _SOURCE, band=band)
 
 
 def _enter_coupling(ledger: Ledger, layout: Layout, tight: Layout) -> None:
@@ -100,12 +100,13 @@ def _enter_coupling(ledger: Ledger, layout: Layout, tight: Layout) -> None:
     position = round(nearest_inside(low, high, (0.5, 0.1)), 6)
     rule = f"middle of the range {low:.2f} to {high:.2f} at this length; the fitter sets it"
     setting = ledger.number("practice.setting_tolerance")
-    using = ("length", "practice.setting_tolerance", "screw.journal_reach", "coupling.length")
-    ledger.decide("coupling_position", position, "mm", rule, using, _SOURCE, upper=setting, lower=-setting)
+    using: tuple[str, ...] = ("length", "practice.setting_tolerance", "screw.journal_reach", "coupling.length")
+    ledger.decide("coupling_position", position, "mm", rule, using, _SOURCE, band=Band(setting, -setting))
     journal, reach = ledger.number("screw.journal_reach"), ledger.number("motor.shaft_length")
     end = position + ledger.number("coupling.length")
     for key, value, rule, using in (
-        ("journal_grip", journal - position, "journal_reach - coupling_position", ("screw.journal_reach", "coupling_position")),
+        ("journal_grip", journal - position, "journal_reach - coupling_position",
+         ("screw.journal_reach", "coupling_position")),
         ("motor_grip", end - (length - reach), "coupling_position + coupling length - (length - shaft_length)",
          ("coupling_position", "coupling.length", "length", "motor.shaft_length")),
         ("shaft_gap", length - reach - journal, "length - shaft_length - journal_reach",

@@ -1,4 +1,4 @@
-"""Where the base screws stand: clear of the seat holes, of the bores and of the outside, as far apart as that allows."""
+"""Where the base screws stand: clear of seat holes, bores and outside, as far apart as that allows."""
 
 from __future__ import annotations
 

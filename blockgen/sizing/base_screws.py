@@ -73,10 +73,8 @@ def _choose(ledger: Ledger, grade: str, count: int) -> tuple[str, str]:
     for name in _SIZES[_SIZES.index(usual) :]:
         safety = base_slip(ledger, thread(name), grade, count)
         if safety >= wanted:
-            return (
-                name,
-                f"smallest from {usual} up (flange {flange:g}) whose {count} screws hold the thrust: slip {safety:.2f} >= {wanted:g}",
-            )
+            why = f"{count} screws hold the thrust, slip {safety:.2f} >= {wanted:g}"
+            return name, f"smallest from {usual} up (usual for a flange of {flange:g}) of which {why}"
     return _SIZES[-1], f"largest of the table; {count} screws of it do not hold the thrust"
 
 
@@ -112,7 +110,7 @@ def decide_base_length(ledger: Ledger, screw: BaseScrew, base: Material) -> None
     most = max(least, ledger.number("base.thickness"))
     length = _screw_length(ledger, screw, height - standard + least, height - standard + most)
     clamped = min(height - standard, length - least)
-    using = (
+    using: tuple[str, ...] = (
         "height", "base_screw", "base_engagement_least", "base.thickness", "practice.screw_slenderness",
         "practice.counterbore_sunk",
     )  # fmt: skip
@@ -134,7 +132,7 @@ def decide_base_length(ledger: Ledger, screw: BaseScrew, base: Material) -> None
 
 
 def _screw_length(ledger: Ledger, screw: BaseScrew, at_least: float, at_most: float) -> float:
-    """Return a preferred length: one that reaches with the plain counterbore, or a shorter one where that is slender."""
+    """Return a preferred length in mm: one that reaches with the plain counterbore, else a less slender one."""
     name, slender = screw.thread.size, ledger.number("practice.screw_slenderness") * screw.thread.diameter
     reaching = preferred_length(name, at_least, at_most)
     if reaching is not None and reaching <= slender:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from blockgen.record import Ledger
+from blockgen.record import Band, Ledger
 from blockgen.sizing.rounding import up
 from blockgen.standards.iso286 import limits
 
@@ -17,7 +17,7 @@ def decide_pilot_bore(ledger: Ledger, end: str) -> float:
     rule = f"the block's spigot has the recess diameter, {fit}" if recessed else f"pilot diameter, bored {fit}"
     using = (f"{end}.pilot_diameter", "block.bore_fit", f"{end}.pilot_fit")
     ledger.decide(
-        f"{end}_bore", nominal, "mm", rule, using, "ISO 286-1", upper=band.upper, lower=band.lower, fit=fit
+        f"{end}_bore", nominal, "mm", rule, using, "ISO 286-1", band=Band(band.upper, band.lower, fit)
     )  # fmt: skip
     return nominal
 

@@ -21,7 +21,7 @@ class Place:
 
 @dataclass(frozen=True, slots=True)
 class BoreSize:
-    """A pilot bore: diameter, depth, opening behind it and wall in mm; chamfer leg at the mouth; fit with deviations."""
+    """A pilot bore: diameter, depth, opening behind it, wall and chamfer leg in mm; fit with deviations."""
 
     diameter: float
     depth: float

@@ -5,11 +5,15 @@ Only the list is made here; the chain that adds it up is not part of sizing.
 
 from __future__ import annotations
 
+from typing import Literal
+
 from blockgen.plan import Contributor
 from blockgen.record import Ledger
 from blockgen.sizing.defaults import CP
 from blockgen.standards.flanges import runout_class, shaft_runout
 from blockgen.standards.iso286 import limits
+
+End = Literal["bearing", "motor"]
 
 
 def assume_runouts(ledger: Ledger) -> None:
@@ -43,33 +47,54 @@ def pilot_clearance(ledger: Ledger, end: str) -> tuple[float, float]:
 def contributors(ledger: Ledger) -> tuple[Contributor, ...]:
     """Return the contributors of the one-piece block; offsets in mm, angles in rad, discs by radius."""
     assume_runouts(ledger)
-    length, number = ledger.number("length"), ledger.number
-    coaxial, square = number("block.coaxiality") / 2, number("block.seat_perpendicularity")
-    motor_seat, bearing_seat = measuring_diameter(ledger, "motor"), measuring_diameter(ledger, "bearing")
-    rows = [_clearance(ledger, "bearing", 0.0), _clearance(ledger, "motor", length)]
-    for name, end, quantity, radius, rotating, characteristic in (
-        ("bore coaxiality", "both", "offset", coaxial, False, "motor_bore.coaxiality"),
-        ("bearing seat perpendicularity", "bearing", "angle", square / bearing_seat, False, "bearing_seat.perpendicularity"),
-        ("motor seat perpendicularity", "motor", "angle", square / motor_seat, False, "motor_seat.perpendicularity"),
-        ("motor spigot run-out", "motor", "offset", number("motor.spigot_runout") / 2, False, "motor.spigot_runout"),
-        ("motor face run-out", "motor", "angle", number("motor.face_runout") / motor_seat, False, "motor.face_runout"),
-        ("motor shaft run-out", "motor", "offset", number("motor.shaft_runout") / 2, True, "motor.shaft_runout"),
-        ("bearing unit run-out", "bearing", "offset", number("bearing.runout") / 2, False, "bearing.runout"),
-        ("bearing unit face run-out", "bearing", "angle", number("bearing.face_runout") / bearing_seat, False, "bearing.face_runout"),
-    ):  # fmt: skip
-        seat = 0.0 if end == "bearing" else length
-        identifier = name.replace(" ", "_").replace("-", "_")
-        rows.append(Contributor(identifier, end, quantity, "disc", radius, None, seat, rotating, characteristic))  # type: ignore[arg-type]
-    return tuple(rows)
+    coaxial = Contributor(
+        "bore_coaxiality", "both", "offset", "disc", ledger.number("block.coaxiality") / 2, None,
+        ledger.number("length"), False, "motor_bore.coaxiality",
+    )  # fmt: skip
+    ends: tuple[End, ...] = ("bearing", "motor")
+    return (
+        *(_clearance(ledger, end) for end in ends),
+        coaxial,
+        *(_seat_tilt(ledger, end) for end in ends),
+        _run_out(ledger, "motor", "offset", "motor.spigot_runout"),
+        _run_out(ledger, "motor", "angle", "motor.face_runout"),
+        _run_out(ledger, "motor", "offset", "motor.shaft_runout", rotating=True),
+        _run_out(ledger, "bearing", "offset", "bearing.runout"),
+        _run_out(ledger, "bearing", "angle", "bearing.face_runout"),
+    )
 
 
-def _clearance(ledger: Ledger, end: str, seat: float) -> Contributor:
+def _seat_x(ledger: Ledger, end: End) -> float:
+    return 0.0 if end == "bearing" else ledger.number("length")
+
+
+def _seat_tilt(ledger: Ledger, end: End) -> Contributor:
+    """Return the tilt of a seat: its perpendicularity zone over the measuring diameter."""
+    angle = ledger.number("block.seat_perpendicularity") / measuring_diameter(ledger, end)
+    name = f"{end}_seat"
+    return Contributor(
+        f"{name}_perpendicularity", end, "angle", "disc", angle, None, _seat_x(ledger, end), False,
+        f"{name}.perpendicularity",
+    )  # fmt: skip
+
+
+def _run_out(
+    ledger: Ledger, end: End, quantity: Literal["offset", "angle"], key: str, *, rotating: bool = False
+) -> Contributor:
+    """Return a run-out given as full indicator movement: half of it as offset, over the measuring diameter as angle."""
+    movement = ledger.number(key)
+    size = movement / 2 if quantity == "offset" else movement / measuring_diameter(ledger, end)
+    name = key.replace(".", "_")
+    return Contributor(name, end, quantity, "disc", size, None, _seat_x(ledger, end), rotating, key)
+
+
+def _clearance(ledger: Ledger, end: End) -> Contributor:
     least, most = pilot_clearance(ledger, end)
     band = (max(least, 0.0), max(most, 0.0))
-    side = "bearing" if end == "bearing" else "motor"
     return Contributor(
-        f"{end}_pilot_clearance", side, "offset", "clearance", None, band, seat, False, f"{end}_bore.diameter"
-    )
+        f"{end}_pilot_clearance", end, "offset", "clearance", None, band, _seat_x(ledger, end), False,
+        f"{end}_bore.diameter",
+    )  # fmt: skip
 
 
 def measuring_diameter(ledger: Ledger, end: str) -> float:

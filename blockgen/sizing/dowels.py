@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
+from itertools import combinations, pairwise
 
 from blockgen.plan import Feature
 from blockgen.record import Ledger
 from blockgen.sizing.base_screws import BaseScrew
 from blockgen.sizing.cavities import Place, TapSize, dowel_hole, tapped_hole
-from blockgen.sizing.rounding import up
+from blockgen.sizing.rounding import down, up
 from blockgen.sizing.seats import point_length
 from blockgen.standards.din76 import drill_runout
 from blockgen.standards.pins import pin_diameters
@@ -16,6 +18,8 @@ from blockgen.standards.threads import thread
 
 Positions = Sequence[tuple[float, float]]
 _SOURCE = "common practice, no source"
+# Radial room over the pin in the upper, relieved part of a dowel hole, mm.
+_RELIEF = 0.5
 
 
 def decide_dowel(ledger: Ledger, screw: BaseScrew) -> float | None:
@@ -33,20 +37,21 @@ def decide_dowel(ledger: Ledger, screw: BaseScrew) -> float | None:
 
 
 def dowel_features(ledger: Ledger, screw: BaseScrew, positions: Positions) -> list[Feature]:
-    """Return two dowel holes on a diagonal beside the base screws; empty without dowels."""
+    """Return two dowel holes, each beside one of the two base screws that lie furthest apart; empty without dowels."""
     pin = decide_dowel(ledger, screw)
     if pin is None:
         return []
-    beside = screw.radius + pin / 2 + 0.5 + ledger.number("practice.cavity_floor")
-    spots = [_beside(positions, beside, 1.0), _beside(positions, beside, -1.0)]
+    beside = screw.radius + pin / 2 + _RELIEF + ledger.number("practice.cavity_floor")
+    first, last = max(combinations(positions, 2), key=lambda pair: math.dist(*pair))
+    middle = ledger.number("length") / 2
+    spots = [_towards(spot, middle, beside) for spot in (first, last)]
     return [_dowel(ledger, pin, i, x, y) for i, (x, y) in enumerate(spots, 1)]
 
 
-def _beside(positions: Positions, distance: float, side: float) -> tuple[float, float]:
-    """Return a place next to the first screw of one side, or to the last screw of the other, towards the middle."""
-    row = sorted(p for p in positions if p[1] * side > 0)
-    x, y = row[0] if side > 0 else row[-1]
-    return (up(x + distance, 0.5) if side > 0 else -up(distance - x, 0.5), y)
+def _towards(spot: tuple[float, float], middle: float, distance: float) -> tuple[float, float]:
+    """Return the place beside a screw, towards mid-length by a distance in mm or the next half millimetre."""
+    x, y = spot
+    return (up(x + distance, 0.5) if x < middle else down(x - distance, 0.5), y)
 
 
 def _dowel(ledger: Ledger, pin: float, index: int, x: float, y: float) -> Feature:
@@ -76,17 +81,18 @@ def lifting_features(ledger: Ledger, mass: float, positions: Positions) -> list[
     drilled = up(depth + drill_runout(screw), 0.5)
     point = point_length(screw.tap_drill, ledger.number("practice.drill_point_angle"))
     size = TapSize(screw.call_out, screw.diameter, screw.tap_drill, depth, drilled, point)
-    x, y = _free_middle(ledger, screw.diameter, positions)
+    x, y = _free_middle(ledger, positions)
     return [_lifting(ledger, size, i, x, side * y) for i, side in enumerate((1.0, -1.0), 1)]
 
 
-def _free_middle(ledger: Ledger, diameter: float, positions: Positions) -> tuple[float, float]:
-    """Return a place mid-way between the two screws nearest to mid-length on one side."""
-    row = sorted(p for p in positions if p[1] > 0)
-    middle = ledger.number("length") / 2
-    pairs = list(zip(row, row[1:], strict=False))
-    best = min(pairs, key=lambda pair: abs((pair[0][0] + pair[1][0]) / 2 - middle))
-    return (round((best[0][0] + best[1][0]) / 2, 1), best[0][1])
+def _free_middle(ledger: Ledger, positions: Positions) -> tuple[float, float]:
+    """Return a place mid-way between the two screws nearest to mid-length on one side, or mid-length where there are none."""
+    row, middle = sorted(p for p in positions if p[1] > 0), ledger.number("length") / 2
+    gaps = [((a + b) / 2, y) for (a, y), (b, _) in pairwise(row)]
+    if not gaps:
+        return middle, (ledger.number("width") + ledger.number("window_width")) / 4
+    x, y = min(gaps, key=lambda gap: abs(gap[0] - middle))
+    return round(x, 1), y
 
 
 def _lifting(ledger: Ledger, size: TapSize, index: int, x: float, y: float) -> Feature:

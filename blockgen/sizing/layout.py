@@ -90,7 +90,7 @@ def _bore_bounds(ledger: Ledger) -> list[Bound]:
     needed = ledger.number("coupling.swing_diameter") + 2 * ledger.number("coupling.clearance")
     bounds = []
     if ledger.number("bearing_through_bore") < needed:
-        terms = (("bearing_wall", 1.0), ("coupling.clearance", 1.0))
+        terms: tuple[tuple[str, float], ...] = (("bearing_wall", 1.0), ("coupling.clearance", 1.0))
         words = "the bearing-side bore is smaller than the coupling's swing: the coupling stays in the window"
         bounds.append(Bound("coupling clear of bearing wall", "c_min", terms, words))
     if ledger.number("motor_through_bore") < needed:
@@ -157,7 +157,7 @@ def fit_walls(task: AxialTask, step: float) -> AxialTask:
     for _ in range(12):
         middle = (low + high) / 2
         low, high = (middle, high) if _between(task, middle, step).workable() else (low, middle)
-    return _give_back(_between(task, low, step), task, step)
+    return _give_back(_between(task, low, step), task)
 
 
 def _room(task: AxialTask) -> float:
@@ -173,7 +173,7 @@ def _between(task: AxialTask, share: float, step: float) -> AxialTask:
     return task.with_walls(walls[0], walls[1])
 
 
-def _give_back(fitted: AxialTask, usual: AxialTask, step: float) -> AxialTask:
+def _give_back(fitted: AxialTask, usual: AxialTask) -> AxialTask:
     """Restore each wall to its usual thickness where the other one alone does it."""
     bearing, motor = fitted.facts["bearing_wall"], fitted.facts["motor_wall"]
     for walls in ((usual.facts["bearing_wall"], motor), (bearing, usual.facts["motor_wall"])):

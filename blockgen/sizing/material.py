@@ -2,54 +2,64 @@
 
 from __future__ import annotations
 
-from dataclasses import fields
-
 from blockgen.errors import InputError, Problem
+from blockgen.mechanics.stripping import SHEAR_RATIO
 from blockgen.record import Ledger
-from blockgen.standards.materials import Material, material
+from blockgen.standards.materials import SHEAR_RULE, Material, material
+
+# Poisson's ratio of metals where an own material gives none (common practice, no source).
+_POISSON = 0.3
+
+
+_NEEDED = ("kind", "density", "youngs_modulus", "yield_strength", "tensile_strength", "expansion")
 
 
 def resolve_material(ledger: Ledger, part: str) -> Material:
-    """Return the material of ``block`` or ``base``; own values win over the standards table.
+    """Return the material of ``block`` or ``base``; an own table or preset wins over the standards table.
 
     Raises:
-        InputError: neither the spec, a preset nor the table knows it.
+        InputError: neither the spec, a preset nor the table knows it, or an own table lacks values.
     """
     name = ledger.text(f"{part}.material")
-    own = {f.name: _own(ledger, name, f.name) for f in fields(Material)}
-    given = {key: value for key, value in own.items() if value is not None}
-    if not given:
+    missing = [key for key in _NEEDED if not ledger.known(f"material.{name}.{key}")]
+    if len(missing) == len(_NEEDED):
         return _listed(name, f"{part}.material")
-    return _own_material(name, given, part)
-
-
-def _own(ledger: Ledger, name: str, quantity: str) -> object:
-    key = f"material.{name}.{quantity}"
-    return ledger[key].value if ledger.known(key) else None
+    if missing:
+        found = ", ".join(key for key in _NEEDED if key not in missing)
+        remedy = f"add {', '.join(missing)} under [material.{name!r}]"
+        raise InputError([Problem("", None, f"{part}.material", found, "a whole material table", remedy)])
+    return _own(ledger, name)
 
 
 def _listed(name: str, key: str) -> Material:
     try:
         return material(name)
     except ValueError as error:
-        raise InputError(
-            [Problem("", None, key, repr(name), "a material of the table, a preset or a [material.NAME]", str(error))]
-        ) from error
+        expected = "a material of the table, a preset or a [material.NAME] table"
+        raise InputError([Problem("", None, key, repr(name), expected, str(error))]) from error
 
 
-def _own_material(name: str, given: dict[str, object], part: str) -> Material:
-    needed = ("kind", "density", "youngs_modulus", "yield_strength", "tensile_strength", "expansion")
-    missing = [key for key in needed if key not in given]
-    if missing:
-        found = ", ".join(sorted(given))
-        remedy = "add " + ", ".join(f"{key} = ..." for key in missing) + f" under [material.{name!r}]"
-        raise InputError([Problem("", None, f"{part}.material", found, "a full material table", remedy)])
-    defaults: dict[str, object] = {
-        "name": name,
-        "poisson": 0.3,
-        "shear_strength": 0.6 * float(str(given["tensile_strength"])),
-        "bearing_pressure": None,
-        "source": "the spec's own material",
-        "status": "given",
-    }
-    return Material(**{**defaults, **given})  # type: ignore[arg-type]
+def _own(ledger: Ledger, name: str) -> Material:
+    def value(quantity: str) -> float:
+        return ledger.number(f"material.{name}.{quantity}")
+
+    def known(quantity: str) -> bool:
+        return ledger.known(f"material.{name}.{quantity}")
+
+    shear_known = known("shear_strength")
+    density = ledger[f"material.{name}.density"]
+    return Material(
+        name=name,
+        kind=ledger.text(f"material.{name}.kind"),
+        density=value("density"),
+        youngs_modulus=value("youngs_modulus"),
+        poisson=value("poisson") if known("poisson") else _POISSON,
+        yield_strength=value("yield_strength"),
+        tensile_strength=value("tensile_strength"),
+        shear_strength=value("shear_strength") if shear_known else SHEAR_RATIO * value("tensile_strength"),
+        shear_rule=density.source if shear_known else SHEAR_RULE,
+        expansion=value("expansion"),
+        bearing_pressure=value("bearing_pressure") if known("bearing_pressure") else None,
+        source=density.source,
+        status=density.origin,
+    )

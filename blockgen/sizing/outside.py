@@ -44,8 +44,8 @@ def decide_width(ledger: Ledger, flanges: Sequence[Flange], side_wall: float, sc
     ]
     what, least = max(wants, key=lambda item: item[1])
     using = (
-        "motor.flange_size", "bearing.flange_size", "practice.flange_margin", "block.edge_chamfer", "block.outer_fillet",
-        "window_width", "side_wall_least",
+        "motor.flange_size", "bearing.flange_size", "practice.flange_margin", "block.edge_chamfer",
+        "block.outer_fillet", "window_width", "side_wall_least",
     )  # fmt: skip
     return _enter(ledger, "width", least, what, using)
 
@@ -95,7 +95,8 @@ def decide_side_wall(ledger: Ledger) -> float:
     if ledger.text("block.window_axis") == "y":
         low = ledger.number("base.shaft_height") - window / 2
         value = min(low, ledger.number("height") - ledger.number("base.shaft_height") - window / 2)
-        rule, using = "lesser of floor and roof of the window across", ("height", "base.shaft_height", "window_width")
+        rule = "lesser of floor and roof of the window across"
+        using: tuple[str, ...] = ("height", "base.shaft_height", "window_width")
     else:
         value = (ledger.number("width") - window) / 2
         rule, using = "(width - window width) / 2", ("width", "window_width")

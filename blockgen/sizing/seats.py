@@ -16,7 +16,6 @@ from blockgen.standards.materials import Material
 from blockgen.standards.screws import cap_screw
 from blockgen.standards.threads import Thread
 
-
 FLANGE_CLASS = "8.8"
 LENGTHS = "ISO 4762 or ASME B18.3 preferred lengths, from memory"
 

@@ -9,7 +9,7 @@ from blockgen.errors import InfeasibleError
 from blockgen.mechanics.ligaments import LigamentRule, ligament_map
 from blockgen.mechanics.volume import body_volume, feature_volume
 from blockgen.plan import Body, Feature, Plan
-from blockgen.record import Ledger, Record
+from blockgen.record import Band, Ledger, Record
 from blockgen.sizing.annotations import annotate
 from blockgen.sizing.axial_sizes import decide_axial
 from blockgen.sizing.base_pattern import Positions, seat_obstacles
@@ -37,7 +37,6 @@ from blockgen.sizing.summary_keys import DIMENSIONS
 from blockgen.sizing.window import corner_shortfall, decide_corner_clearance, decide_corner_radius, decide_window_width
 from blockgen.spec.load import Spec
 from blockgen.standards.materials import Material
-
 
 _ROUNDS = 4
 _CORNER = "geometry of the window's corner"
@@ -159,9 +158,9 @@ def _outside(ledger: Ledger, parts: Parts) -> Positions:
     flanges = (parts.bearing, parts.motor)
     side_wall = ledger.number("side_wall_least")
     height = decide_height(ledger, flanges, side_wall if ledger.text("block.window_axis") == "y" else 0.0)
+    tolerance = ledger.number("block.height_tolerance")
     ledger.decide("shaft_height", ledger.number("base.shaft_height"), "mm", "given", ("base.shaft_height",),
-                  upper=ledger.number("block.height_tolerance"), lower=-ledger.number("block.height_tolerance"),
-                  origin=ledger["base.shaft_height"].origin)  # fmt: skip
+                  band=Band(tolerance, -tolerance), origin=ledger["base.shaft_height"].origin)  # fmt: skip
     decide_base_length(ledger, parts.screw, parts.base)
     decide_thread_from_below(ledger, parts.screw, parts.block)
     decide_plate_thread(ledger, parts.screw)

@@ -188,7 +188,7 @@ def _screw(parts: Mapping[str, Mapping[str, Any]]) -> list[tuple[str, str]]:
     thickest = min(coupling.get("bore_max", 15), bearing.get("nut_outer_diameter", 28) * 0.55)
     journal = max(math.floor(min(thickest, 15 if "stack_length" not in bearing else thickest)), 3)
     grip = 0.5 * (coupling.get("grip_min", journal) + coupling.get("grip_max", 1.5 * journal))
-    wall = max(bearing.get("pilot_length", 12) + 10, 18)
+    wall = max(bearing.get("pilot_length", 12) + 16, 24)
     reach = math.ceil(max(bearing.get("nut_reach", 0) + 4, wall + 4) + grip)
     return [
         (f'journal_diameter = "{journal} mm"', _MEANING["screw.journal_diameter"]),

@@ -6,7 +6,7 @@ import pytest
 
 from blockgen.errors import MachineError
 from blockgen.geometry.block import build_block
-from blockgen.geometry.mesh import face_meshes, mesh_solid, without_needles, write_stl_triangles
+from blockgen.geometry.mesh import face_meshes, is_closed, mesh_solid, without_needles, write_solid_stl
 from tests.geometry import sample_plans as samples
 
 pytestmark = pytest.mark.slow
@@ -49,6 +49,17 @@ def test_needles_are_taken_out():
 
 def test_a_folder_that_does_not_exist(tmp_path):
     block = build_block(samples.plain())
-    mesh_solid(block.shape)
     with pytest.raises(MachineError, match=r"cannot write .*missing"):
-        write_stl_triangles(block.shape, tmp_path / "missing" / "block.stl", bytes(80))
+        write_solid_stl(block.shape, tmp_path / "missing" / "block.stl", bytes(80))
+
+
+def test_a_missing_triangle_is_noticed(tmp_path):
+    path = tmp_path / "block.stl"
+    write_solid_stl(build_block(samples.plain()).shape, path, bytes(80))
+    assert is_closed(path.read_bytes())
+    assert not is_closed(path.read_bytes()[:-50])
+
+
+def test_the_kernel_doubts_a_bore_that_just_touches_the_side_walls():
+    assert mesh_solid(build_block(samples.usual()).shape)
+    assert not mesh_solid(build_block(samples.with_bore_as_wide_as_window()).shape)

@@ -1,11 +1,11 @@
 """Fastener tables against the data files of the PyPI package `bd_warehouse` 0.4.0 (Apache-2.0, general part library).
 
 The package itself needs another CAD kernel build, so the figures of its data files are repeated here:
-clearance_hole_sizes, tap_hole_sizes, socket_head_cap_parameters, plain_washer_parameters and
-cheese_head_washer_parameters. Its known errors are named here and not compared: ISO 273 normal and loose of M12, M14, M16 (14/15, 16/17, 18/19), tap
-drills M12 10.3, M14 12.1, M22 18.5, length ranges of M6, M8 and M20, the ISO 7092 washer of M36 (58 mm there, 60 mm
-remembered, so left out of our table). Its head diameters are those of knurled heads, which must be wider than the plain
-ones; its washer thicknesses are the greatest.
+clearance_hole_sizes, tap_hole_sizes, nominal_screw_lengths, socket_head_cap_parameters, plain_washer_parameters and
+cheese_head_washer_parameters. Its known errors are named here and not compared: ISO 273 normal and loose of M12, M14,
+M16 (14/15, 16/17, 18/19), tap drills M12 10.3, M14 12.1, M22 18.5, length ranges of M6, M8 and M20, the ISO 7092 washer
+of M36 (58 mm there, 60 mm remembered, so left out of our table). Its head diameters are those of knurled heads, which
+must be wider than the plain ones; its washer thicknesses are the greatest.
 """
 
 import pytest
@@ -42,6 +42,8 @@ HEADS = {
     "M14": (21.33, 14, 12, 25, 140), "M16": (24.33, 16, 14, 25, 160), "M20": (30.33, 20, 17, None, None),
     "M24": (36.39, 24, 19, 40, 200), "M30": (45.39, 30, 22, 45, 200), "M36": (54.46, 36, 27, 55, 200),
 }  # fmt: skip
+LENGTHS = (2.5, 3, 4, 5, 6, 8, 10, 12, 16, 20, 25, 30, 35, 40, 45, 50, 55, 60, 65, 70, 80, 90, 100, 110, 120, 130, 140)
+LENGTHS += (150, 160, 180, 200)
 # size: head, height, key in inches
 INCH_HEADS = {
     "#4": (0.183, 0.112, 3 / 32), "#6": (0.226, 0.138, 7 / 64), "#8": (0.270, 0.164, 9 / 64),
@@ -93,6 +95,12 @@ def test_socket_head_cap_screws(size):
     assert screw.washer_face < screw.head_diameter < knurled <= screw.head_diameter * 1.05
     assert shortest in (None, screw.lengths[0])
     assert longest in (None, screw.lengths[-1])
+
+
+@pytest.mark.parametrize("size", HEADS)
+def test_preferred_lengths_leave_none_out(size):
+    ours = cap_screw(size).lengths
+    assert ours == tuple(length for length in LENGTHS if ours[0] <= length <= ours[-1])
 
 
 @pytest.mark.parametrize("size", INCH_HEADS)
