@@ -182,7 +182,7 @@ class Contributor:
         quantity: offset (mm) or angle (mm over a measuring diameter).
         law: disc (uniform in a disc of radius ``size``), clearance (fit), known (vector).
         size: Radius of the disc, mm or rad; None for a clearance.
-        limits: For a clearance: least and greatest diametral clearance, mm.
+        limits: For a clearance: least and greatest diametral clearance, mm; negative where it may be tight.
         seat_x: x of the seat plane from which its arm is counted, mm.
         rotating: True where it turns with the shaft.
         characteristic: Annotation id or input key that it stands for.

@@ -326,12 +326,14 @@ def test_an_ascii_pipe_gets_all_it_can_show(spec):
     [
         ["--help"],
         ["check", "axis.toml"],
+        ["check", "inches.toml"],
         ["explain", "axis.toml", "length"],
         ["lookup", "thread", "1/4-20 UNC"],
         ["presets"],
     ],
 )
 def test_nothing_heavy_is_loaded(spec, arguments):
+    Path("inches.toml").write_text(starter_spec("nema-23") + '[thermal]\nblock_temperature = "95 degF"\n')
     code = (
         "import sys; from blockgen.cli import run; run(sys.argv[1:]);"
         "print(sorted({m.split('.')[0] for m in sys.modules}), file=sys.stderr)"

@@ -32,7 +32,8 @@ def engagement(plan: Plan, fastener: Fastener) -> Finding:
     ask = Question(
         f"{end}_engagement", f"Engagement of the {end} screws",
         (least, f"{end}_screw_length", f"{end}.flange_thickness"),
-        "the thread may strip before the screw breaks: take a longer screw", "FED-STD-H28/2 areas; floor: common practice",
+        "the thread may strip before the screw breaks: take a longer screw",
+        "FED-STD-H28/2 areas; floor: common practice",
     )  # fmt: skip
     if fastener.engagement is None:
         return not_assessed(plan, ask, f"{end}.flange_thickness")
@@ -56,7 +57,9 @@ def not_bottoming(plan: Plan, fastener: Fastener) -> Iterator[Finding]:
         (depth, f"{end}_screw_length"),
         "the screw runs out of thread before the head clamps: take a shorter one",
     )  # fmt: skip
-    yield at_most(plan, ask, fastener.engagement, plan.number(depth))
+    through = end == "base" and any(f.through and f.thread for f in plan.base_features)
+    if not through:
+        yield at_most(plan, ask, fastener.engagement, plan.number(depth))
 
 
 def slip(plan: Plan) -> Finding:

@@ -8,13 +8,18 @@ from blockgen.checks.finding import Finding, Question, at_least, at_most, not_as
 from blockgen.mechanics.reach import bar_ratio
 from blockgen.plan import Plan
 
+_DOWELS = 2
+
 
 def making(plan: Plan) -> Iterator[Finding]:
     """Yield the checks of machining and assembly."""
     yield bores_in_line(plan)
     yield boring_bar(plan)
     yield window_cut(plan)
+    yield from counterbores(plan)
     yield swing(plan)
+    yield from over_floor(plan)
+    yield from dowels(plan)
     yield spanner(plan)
     yield unit_passes(plan)
     yield coupling_leaves(plan)
@@ -62,6 +67,47 @@ def window_cut(plan: Plan) -> Finding:
         f"a long cutter is needed; above {hard:g} it is difficult: allow a larger corner radius", otherwise="warn",
     )  # fmt: skip
     return at_most(plan, ask, ratio, plan.number("practice.cut_depth_ratio"), "")
+
+
+def counterbores(plan: Plan) -> Iterator[Finding]:
+    """Compare depth over diameter of the base counterbores with what can be cut."""
+    if "base_counterbore_depth" not in plan.records:
+        return
+    ask = Question(
+        "counterbore_depth", "Depth of the base counterbores over their diameter",
+        ("base_counterbore_depth", "base_counterbore_diameter", "practice.counterbore_ratio"),
+        "a counterbore this deep is hard to cut: take longer base screws", otherwise="warn",
+    )  # fmt: skip
+    ratio = plan.number("base_counterbore_depth") / plan.number("base_counterbore_diameter")
+    yield at_most(plan, ask, ratio, plan.number("practice.counterbore_ratio"), "")
+
+
+def over_floor(plan: Plan) -> Iterator[Finding]:
+    """Compare the room under the coupling with its clearance, and the floor that is left under a pocket."""
+    floor, relief = plan.number("block.window_floor"), plan.number("block.relief")
+    if floor <= 0 or plan.text("block.window_axis") == "y":
+        return
+    room = plan.number("shaft_height") - floor - plan.number("coupling.swing_diameter") / 2
+    ask = Question(
+        "coupling_over_floor", "Coupling's swing clear of the window floor",
+        ("shaft_height", "block.window_floor", "coupling.swing_diameter", "coupling.clearance"),
+        "the coupling touches the floor of the window: cut it deeper",
+    )  # fmt: skip
+    yield at_least(plan, ask, room, plan.number("coupling.clearance"))
+    ask = Question(
+        "window_floor", "Floor left under the window", ("block.window_floor", "block.relief", "practice.roof_least"),
+        "the floor is too thin to be machined flat: cut the window right through", otherwise="warn",
+    )  # fmt: skip
+    yield at_least(plan, ask, floor - relief, plan.number("practice.roof_least"))
+
+
+def dowels(plan: Plan) -> Iterator[Finding]:
+    """Fail where dowels are asked for and have no room."""
+    if "dowel_diameter" in plan.records and sum(f.kind == "dowel_hole" for f in plan.features) < _DOWELS:
+        ask = Question("dowels", "Room for two dowels", ("base.dowels", "dowel_diameter"), "")
+        yield remark(
+            plan, ask, "fail", "no place in the block keeps the least walls around both dowels: take smaller pins"
+        )
 
 
 def swing(plan: Plan) -> Finding:

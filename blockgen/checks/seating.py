@@ -55,7 +55,7 @@ def contact_ring(plan: Plan, end: str) -> Finding:
     ask = Question(
         f"{end}_contact_ring", f"Seat ring between bore and edge of the {end} flange",
         (f"{end}_bore", f"{end}.flange_size", "practice.lead_in", "practice.contact_ring"),
-        "the flange has hardly any face to sit on",
+        "the flange has hardly any face to sit on", otherwise="warn",
     )  # fmt: skip
     return at_least(plan, ask, ring, plan.number("practice.contact_ring"))
 

@@ -46,7 +46,9 @@ def _table(part: Table) -> RenderableType:
     from rich.table import Table as RichTable
     from rich.text import Text
 
-    table = RichTable(box=box.SIMPLE_HEAD, title=part.title or None, title_justify="left", pad_edge=False)
+    table = RichTable(
+        box=box.SIMPLE_HEAD, show_edge=False, title=part.title or None, title_justify="left", pad_edge=False
+    )
     for heading in part.columns:
         table.add_column(heading, justify="right" if heading in part.right else "left", overflow="fold")
     for row in part.rows:

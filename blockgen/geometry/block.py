@@ -12,6 +12,7 @@ from OCP.TopoDS import TopoDS, TopoDS_Face, TopoDS_Shape, TopoDS_Solid
 
 from blockgen.errors import KernelError
 from blockgen.geometry.body import body_solid
+from blockgen.geometry.diagnosis import splitting_feature, volume_suspects
 from blockgen.geometry.kernel import (
     Named,
     faces_of,
@@ -56,11 +57,13 @@ def build_block(plan: Plan) -> BlockSolid:
     """
     with kernel_errors("the kernel gave up while it built the block"):
         body, named = body_solid(plan.body)
-        tools = [cavity_tool(feature, plan) for feature in plan.features]
-        named = [*named, *(item for _, faces in tools for item in faces)]
-        solid, faces = _cut(body, [tool for tool, _ in tools], named, plan)
+        made = [cavity_tool(feature, plan) for feature in plan.features]
+        tools = [tool for tool, _ in made]
+        named = [*named, *(item for _, faces in made for item in faces)]
+        solid, faces = _cut(body, tools, named, plan)
         block = BlockSolid(solid, faces, volume_of(solid))
-        _check(block, {face_id for face_id, _ in named}, plan)
+        _check_faces(block, {face_id for face_id, _ in named})
+        _check_volume(block, plan, body, tools)
     return block
 
 
@@ -97,7 +100,7 @@ def _cut(
         raise KernelError("the kernel could not cut the cavities out of the block")
     solids = solids_of(cut.Shape())
     if len(solids) != 1:
-        raise KernelError(_split_message(len(solids), body, tools, plan))
+        raise KernelError(splitting_feature(plan, body, tools))
     return solids[0], gathered(_traced(cut, solids[0], named))
 
 
@@ -113,19 +116,7 @@ def _traced(cut: BRepAlgoAPI_Cut, solid: TopoDS_Solid, named: Sequence[Named]) -
     return traced
 
 
-def _split_message(count: int, body: TopoDS_Solid, tools: Sequence[TopoDS_Shape], plan: Plan) -> str:
-    """Say which feature parts the block, found by cutting one after the other."""
-    if count == 0:
-        return "the cavities leave nothing of the block"
-    for feature, tool in zip(plan.features, tools, strict=True):
-        solids = solids_of(BRepAlgoAPI_Cut(body, tool).Shape())
-        if len(solids) != 1:
-            return f"{feature.id} cuts the block into {len(solids)} pieces; keep it inside the walls"
-        body = solids[0]
-    return f"the cavities cut the block into {count} pieces; keep them apart from one another and from the outside"
-
-
-def _check(block: BlockSolid, face_ids: set[str], plan: Plan) -> None:
+def _check_faces(block: BlockSolid, face_ids: set[str]) -> None:
     if not is_valid(block.shape):
         raise KernelError("the kernel finds the block's solid inconsistent; two cavities may touch along a line")
     missing = sorted(face_id for face_id in face_ids if face_id not in block.faces and not _may_be_gone(face_id))
@@ -136,11 +127,15 @@ def _check(block: BlockSolid, face_ids: set[str], plan: Plan) -> None:
     nameless = len(faces_of(block.shape)) - sum(len(faces) for faces in block.faces.values())
     if nameless:
         raise KernelError(f"{nameless} faces of the solid belong to no feature of the plan")
+
+
+def _check_volume(block: BlockSolid, plan: Plan, body: TopoDS_Solid, tools: Sequence[TopoDS_Shape]) -> None:
     expected, tolerance = reference_volume(plan), volume_tolerance(plan)
     if abs(block.volume - expected) > tolerance:
+        suspects = volume_suspects(plan, body, tools, tolerance) or ["no single cavity is to blame"]
         raise KernelError(
             f"volume of the solid is {block.volume:.3f} mm3, the plan's sum is {expected:.3f} mm3, "
-            f"allowed difference {tolerance:.3f} mm3; cavities meet where the plan does not say so"
+            f"allowed difference {tolerance:.3f} mm3: {'; '.join(suspects)}"
         )
 
 

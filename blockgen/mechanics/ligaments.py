@@ -96,6 +96,11 @@ def pieces(feature: Feature) -> tuple[Piece, ...]:
     return turned
 
 
+def box_around(feature: Feature) -> Box:
+    """Return least and greatest corner (x, y, z) of the box around a cavity, mm."""
+    return _extent_of(_boxed(pieces(feature)))
+
+
 def least_wall(feature_a: Feature, feature_b: Feature) -> float:
     """Return the least distance between two cavities, mm; 0 where they meet.
 

@@ -41,8 +41,9 @@ def new_set(folder: Path) -> Iterator[Path]:
     with _machine_errors(folder), _parents_of(target), ExitStack() as held:
         staging = _staging_folder(target, held)
         try:
-            yield staging
-            _insist_on_whole(staging)
+            with _named_as(folder, staging):
+                yield staging
+                _insist_on_whole(staging)
             with lock.hold(target.parent, wait=True):
                 exchange.put_in_place(staging, target)
         finally:
@@ -77,10 +78,19 @@ def _clear_one(place: Path, target: Path) -> None:
         shutil.rmtree(place, ignore_errors=True)
 
 
+@contextmanager
+def _named_as(folder: Path, staging: Path) -> Iterator[None]:
+    """Let messages name the folder that the user knows."""
+    try:
+        yield
+    except MachineError as error:
+        raise MachineError(str(error).replace(str(staging), str(folder))) from error
+
+
 def _insist_on_whole(staging: Path) -> None:
     if not set_is_whole(staging):
         raise MachineError(
-            f"{staging.parent}: the files do not read back as they were written; nothing was changed. "
+            f"{staging}: the files do not read back as they were written; nothing was changed. "
             "Check the disk, or choose another folder with --out."
         )
 

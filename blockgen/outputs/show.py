@@ -4,11 +4,10 @@ from __future__ import annotations
 
 import math
 import re
-from collections import Counter
 from collections.abc import Iterable
 
 from blockgen.plan import Fastener, Plan
-from blockgen.record import Record, Value
+from blockgen.record import Input, Record, Value
 
 _OPERATOR = re.compile(r"[*/+]|\s[-x]\s")
 _WORD = re.compile(r"(?<![A-Za-z])(?!(?:x|max|min|sqrt|pi)(?![A-Za-z]))[A-Za-z]")
@@ -91,7 +90,7 @@ def input_list(record: Record) -> str:
 def substitution(record: Record) -> str:
     """Return the rule with the values of its inputs in place of their names; empty where it is not a formula.
 
-    A rule may call an input by its key, by the last part of it, or by either in words.
+    A rule may call an input by its key, by the last part of it with or without the side it is on, or by these in words.
     """
     values = _by_spelling(record)
     if not values:
@@ -105,10 +104,14 @@ def substitution(record: Record) -> str:
 def _by_spelling(record: Record) -> dict[str, str]:
     """Return the value of each input by the ways in which a rule may call it; what could mean two is left out."""
     full = {spelling: of for key, of in record.inputs.items() for spelling in (key, _in_words(key))}
-    lasts = [(key.rpartition(".")[2], of) for key, of in record.inputs.items()]
-    counts = Counter(last for last, _ in lasts)
-    short = {spelling: of for last, of in lasts if counts[last] == 1 for spelling in (last, _in_words(last))}
-    return {spelling: value(of.value) for spelling, of in {**short, **full}.items()}
+    short: dict[str, list[Input]] = {}
+    for key, of in record.inputs.items():
+        last = key.rpartition(".")[2]
+        for name in {last, last.removeprefix("base_").removeprefix("bearing_").removeprefix("motor_")}:
+            for spelling in {name, _in_words(name)}:
+                short.setdefault(spelling, []).append(of)
+    clear = {spelling: found[0] for spelling, found in short.items() if len(found) == 1}
+    return {spelling: value(of.value) for spelling, of in {**clear, **full}.items()}
 
 
 def _in_words(key: str) -> str:

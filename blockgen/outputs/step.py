@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-import os
 import re
 from collections.abc import Iterable, Mapping
-from datetime import UTC, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from blockgen.outputs.names import stem
 from blockgen.plan import Feature, Plan
+from blockgen.spec.fingerprint import build_date
 
 if TYPE_CHECKING:
     from blockgen.geometry.block import BlockSolid
@@ -25,7 +25,7 @@ THREAD: Colour = (0.85, 0.55, 0.15)
 SEATS = ("bearing_seat", "motor_seat", "base")
 """Outside faces that other parts stand on."""
 
-NO_DATE = "1970-01-01T00:00:00"
+NO_DATE = "1970-01-01"
 """Time stamp where no date is known; the form of the file asks for one, and the clock would change the bytes."""
 
 
@@ -79,7 +79,7 @@ def write_block_step(block: BlockSolid, plan: Plan, path: Path, status: str, too
 
 def part_name(plan: Plan) -> str:
     """Return the name of the part and of its files: ``<number>_<revision>_block``."""
-    return f"{plan.text('job.number')}_{plan.text('job.revision')}_block"
+    return f"{stem(plan)}_block"
 
 
 def part_description(plan: Plan, status: str) -> str:
@@ -98,13 +98,19 @@ def face_names(plan: Plan) -> Mapping[str, str]:
 
 
 def face_colours(plan: Plan) -> Mapping[str, Colour]:
-    """Return the colour by face id: fitted surfaces, threads, and the faces that other parts stand on."""
+    """Return the colour by face id: fitted surfaces and dowel holes, threads, the faces that other parts stand on."""
     colours = dict.fromkeys(SEATS, SEAT)
     for feature in plan.features:
-        colour = THREAD if feature.thread else FITTED if feature.fit else None
+        colour = _role_colour(feature)
         if colour is not None:
             colours.update((feature.face_id(part), colour) for part in _main_parts(feature))
     return colours
+
+
+def _role_colour(feature: Feature) -> Colour | None:
+    if feature.thread:
+        return THREAD
+    return FITTED if feature.fit or feature.kind == "dowel_hole" else None
 
 
 def _main_parts(feature: Feature) -> Iterable[str]:
@@ -146,7 +152,7 @@ def header_text(file_name: str, description: str, plan: Plan, system: str, schem
         schema: FILE_SCHEMA line.
     """
     author, project = plan.text("job.author") or "not stated", plan.text("job.project") or "not stated"
-    place = ",".join((quoted(file_name), quoted(time_stamp(plan, os.environ)), f"({quoted(author)})"))
+    place = ",".join((quoted(file_name), quoted(time_stamp(plan)), f"({quoted(author)})"))
     return (
         "ISO-10303-21;\nHEADER;\n"
         f"FILE_DESCRIPTION(({quoted(description)}),'2;1');\n"
@@ -155,15 +161,9 @@ def header_text(file_name: str, description: str, plan: Plan, system: str, schem
     )
 
 
-def time_stamp(plan: Plan, environment: Mapping[str, str]) -> str:
-    """Return the date of the drawing, else SOURCE_DATE_EPOCH, else a fixed one, as ISO 8601 text."""
-    date = plan.text("drawing.date")
-    if date:
-        return date if "T" in date else f"{date}T00:00:00"
-    epoch = environment.get("SOURCE_DATE_EPOCH", "")
-    if epoch.isdecimal():
-        return datetime.fromtimestamp(int(epoch), UTC).strftime("%Y-%m-%dT%H:%M:%S")
-    return NO_DATE
+def time_stamp(plan: Plan) -> str:
+    """Return the build date (date of the drawing, else SOURCE_DATE_EPOCH), else a fixed one, as ISO 8601 text."""
+    return f"{build_date(plan.records) or NO_DATE}T00:00:00"
 
 
 def quoted(text: str) -> str:

@@ -35,6 +35,7 @@ def decide_axial(
         InfeasibleError: no layout exists.
     """
     ranges = [wall_range(ledger, flange, seat, screw_wall) for flange, seat in (bearing, motor)]
+    thinnest = {"bearing_wall": ranges[0][0], "motor_wall": ranges[1][0]}
     for i, end in enumerate(("bearing", "motor")):
         if ledger.known(f"block.{end}_wall"):
             value = ledger.number(f"block.{end}_wall")
@@ -44,7 +45,7 @@ def decide_axial(
     task = axial_task(ledger, floors, usual, least_window_length(ledger, motor[0], usual[1]))
     task = fit_walls(task, ledger.number("practice.wall_step"))
     given = ledger.number("block.length") if ledger.known("block.length") else None
-    layout = require_feasible(task, given)
+    layout = require_feasible(task, given, thinnest)
     for i, end in enumerate(("bearing", "motor")):
         floor = ledger.number_or(f"{end}_wall_floor", ranges[i][0])
         decide_wall(ledger, end, task.facts[f"{end}_wall"], floor, ranges[i][1])

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from blockgen.record import Ledger
-from blockgen.sizing.base_screws import BaseScrew
+from blockgen.sizing.base_screws import BaseScrew, screw_count
 from blockgen.sizing.mating import Flange
 from blockgen.sizing.rounding import up
 from blockgen.sizing.seats import SeatThread, least_cavity_wall
@@ -38,8 +38,8 @@ def seat_obstacles(ledger: Ledger, flange: Flange, seat: SeatThread | None) -> l
 
 
 def passes_beside(screw: BaseScrew, obstacle: Obstacle, y: float) -> bool:
-    """Tell whether a screw at ``y`` in mm passes an obstacle at any x."""
-    return abs(y - obstacle.y) >= screw.radius + obstacle.radius + obstacle.wall
+    """Tell whether screws at +-``y`` in mm pass an obstacle at any x."""
+    return abs(abs(y) - abs(obstacle.y)) >= screw.radius + obstacle.radius + obstacle.wall
 
 
 def first_x(ledger: Ledger, screw: BaseScrew, obstacles: Sequence[Obstacle], y: float) -> float:
@@ -60,6 +60,8 @@ def span_beside(ledger: Ledger, screw: BaseScrew, obstacles: Sequence[Obstacle])
 
 
 def _rows(ends: tuple[float, float], per_side: int) -> list[float]:
+    if per_side == 1:
+        return [(ends[0] + ends[1]) / 2]
     step = (ends[1] - ends[0]) / (per_side - 1)
     return [ends[0] + i * step for i in range(per_side)]
 
@@ -70,7 +72,7 @@ def pattern(
     """Return screw positions (x, y) in mm for screws at +-y, or None where they do not fit in the length."""
     near = first_x(ledger, screw, [o for o in obstacles if o.end == "bearing"], y)
     far = length - first_x(ledger, screw, [o for o in obstacles if o.end == "motor"], y)
-    per_side = max(2, int(ledger.number("base.screw_count")) // 2)
+    per_side = screw_count(ledger) // 2
     apart = (2 * screw.radius + ledger.number("practice.cavity_floor")) * (per_side - 1)
     if far - near < apart:
         return None

@@ -42,8 +42,10 @@ def place_base_screws(
     """
     across = ledger.text("block.window_axis") == "y"
     if ledger.known("base.hole_positions"):
-        decide_width(ledger, flanges, side_wall, 0.0)
-        return _enter(ledger, ledger.points("base.hole_positions"), "given: the pattern is locked", "given")
+        locked = ledger.points("base.hole_positions")
+        rim = ledger.number("practice.counterbore_rim")
+        decide_width(ledger, flanges, side_wall, 2 * (max(abs(y) for _, y in locked) + screw.radius + rim))
+        return _enter(ledger, locked, "given: the pattern is locked", "given")
     if across:
         decide_width(ledger, flanges, side_wall, span_beside(ledger, screw, obstacles))
         found = end_wall_pattern(ledger, screw, obstacles, ledger.number("length"))
@@ -54,19 +56,43 @@ def place_base_screws(
 def _place_in_side_walls(
     ledger: Ledger, screw: BaseScrew, flanges: Sequence[Flange], obstacles: Sequence[Obstacle], side_wall: float
 ) -> Positions:
-    trial = ledger.copy()
-    width = decide_width(trial, flanges, side_wall, 0.0)
-    for y in side_choices(trial, screw, width):
-        found = pattern(trial, screw, obstacles, trial.number("length"), y)
-        if found:
-            decide_width(ledger, flanges, side_wall, 0.0)
-            return _enter(ledger, found, "in the side walls, as near the ends as the seat holes allow", "sized")
-    width = decide_width(ledger, flanges, side_wall, span_beside(ledger, screw, obstacles))
+    """Take the place of the widest span; a wider block where that is short and the wider one gives more."""
+    length = ledger.number("length")
+    narrow = _best(ledger, screw, flanges, obstacles, (side_wall, 0.0))
+    if narrow and _span(narrow) >= ledger.number("practice.screw_spread") * length:
+        decide_width(ledger, flanges, side_wall, 0.0)
+        return _enter(ledger, narrow, "in the side walls, as near the ends as the seat holes allow", "sized")
+    beside = span_beside(ledger, screw, obstacles)
+    wide = _best(ledger, screw, flanges, obstacles, (side_wall, beside))
+    if wide and (not narrow or _span(wide) > _span(narrow)):
+        width = decide_width(ledger, flanges, side_wall, beside)
+        ledger.remark(f"The block is {width:g} mm wide so that the base screws stand outside the seat holes.")
+        return _enter(ledger, wide, "in the side walls outside the seat holes; the block was widened for it", "sized")
+    width = decide_width(ledger, flanges, side_wall, 0.0)
     y = width / 2 - ledger.number("practice.counterbore_rim") - screw.radius
-    found = pattern(ledger, screw, obstacles, ledger.number("length"), y)
-    rule = "in the side walls outside the seat holes; the block was widened for it"
-    ledger.remark(f"The block is {width:g} mm wide so that the base screws stand outside the seat holes.")
-    return _enter(ledger, found or _corners(ledger, screw, y), rule, "sized")
+    return _enter(ledger, narrow or _corners(ledger, screw, y), "in the side walls, where there is room", "sized")
+
+
+def _span(positions: Positions) -> float:
+    return max(x for x, _ in positions) - min(x for x, _ in positions)
+
+
+def _best(
+    ledger: Ledger,
+    screw: BaseScrew,
+    flanges: Sequence[Flange],
+    obstacles: Sequence[Obstacle],
+    wants: tuple[float, float],
+) -> Positions | None:
+    """Return the pattern of the widest span for a side wall and a least width (wants), both in mm."""
+    trial = ledger.copy()
+    width = decide_width(trial, flanges, *wants)
+    patterns = [
+        found
+        for y in side_choices(trial, screw, width)
+        if (found := pattern(trial, screw, obstacles, trial.number("length"), y))
+    ]
+    return max(patterns, key=_span, default=None)
 
 
 def _corners(ledger: Ledger, screw: BaseScrew, y: float) -> Positions:

@@ -20,8 +20,8 @@ def decide_plate_thread(ledger: Ledger, screw: BaseScrew) -> None:
     if screw.from_below:
         return
     pitches = ledger.number("practice.thread_extra_pitches") * screw.thread.pitch
-    depth = up(ledger.number("base_engagement") + pitches, 0.5)
-    rule = "engagement + 2 pitches, up to 0.5"
+    depth = min(up(ledger.number("base_engagement") + pitches, 0.5), ledger.number("base.thickness"))
+    rule = "engagement + 2 pitches, up to 0.5, at most the base plate"
     ledger.decide("plate_thread_depth", depth, "mm", rule, ("base_engagement", "practice.thread_extra_pitches"),
                   "common practice, no source")  # fmt: skip
     drill = up(depth + drill_runout(screw.thread), 0.5)

@@ -5,9 +5,10 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
+from blockgen.errors import InputError, Problem
 from blockgen.mechanics.slip import slip_safety
 from blockgen.record import Ledger
-from blockgen.sizing.joint import screw_preload, sure_preload
+from blockgen.sizing.joint import known_thread, screw_preload, sure_preload
 from blockgen.sizing.rounding import up
 from blockgen.sizing.seats import decide_engagement
 from blockgen.standards.din974 import counterbore
@@ -17,8 +18,12 @@ from blockgen.standards.screws import cap_screw, preferred_length
 from blockgen.standards.threads import Thread, thread
 
 # Flange size in mm up to which a thread is usual (common practice, no source).
-_USUAL_BY_FLANGE = ((50.0, "M6"), (75.0, "M8"), (150.0, "M10"), (200.0, "M12"), (math.inf, "M16"))
-_SIZES = ("M5", "M6", "M8", "M10", "M12", "M16", "M20")
+_USUAL_BY_FLANGE = (
+    (32.0, "M4"), (45.0, "M5"), (62.0, "M6"), (85.0, "M8"), (150.0, "M10"), (200.0, "M12"), (math.inf, "M16"),
+)  # fmt: skip
+# A window across leaves room for base screws in the four corners only.
+_ACROSS = 4
+_SIZES = ("M4", "M5", "M6", "M8", "M10", "M12", "M16", "M20")
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,9 +48,17 @@ class BaseScrew:
         return self.thread.diameter / 2 if self.from_below else self.head / 2
 
 
+def screw_count(ledger: Ledger) -> int:
+    """Return the number of base screws: of the given pattern, else as asked for."""
+    if ledger.known("base.hole_positions"):
+        return len(ledger.points("base.hole_positions"))
+    return int(ledger.number("base.screw_count"))
+
+
 def decide_base_screw(ledger: Ledger) -> BaseScrew:
     """Decide the base screws' thread: given, or usual for the flange and large enough for the thrust."""
-    grade, count = ledger.text("base.property_class"), int(ledger.number("base.screw_count"))
+    grade, count = ledger.text("base.property_class"), screw_count(ledger)
+    _require_count(ledger, count)
     using = (
         "base.screw", "motor.flange_size", "bearing.flange_size", "screw.thrust", "base.friction", "limits.slip_safety",
         "base.property_class", "base.screw_count", "base.tightening",
@@ -56,12 +69,22 @@ def decide_base_screw(ledger: Ledger) -> BaseScrew:
     else:
         name, rule = _choose(ledger, grade, count)
         ledger.decide("base_screw", name, "", rule, using, "VDI 2230 preload form; size by flange: common practice")
-    screw = thread(name)
+    screw = known_thread(name, "base.screw")
     below = ledger.text("base.screw_from") == "below"
     hole, head = clearance_hole(screw.size), counterbore(screw.size).diameter
     ledger.decide("base_screw_hole", hole, "mm", "clearance hole, medium", ("base_screw",), "ISO 273")
     ledger.decide("base_counterbore_diameter", head, "mm", "series 1", ("base_screw",), "DIN 974-1, from memory")
     return BaseScrew(screw, hole, head, below)
+
+
+def _require_count(ledger: Ledger, count: int) -> None:
+    """Refuse a count that cannot stand on both sides of the shaft, unless the pattern itself is given."""
+    across, locked = ledger.text("block.window_axis") == "y", ledger.known("base.hole_positions")
+    wrong = count != _ACROSS if across else count < 2 or count % 2
+    if wrong and not locked:
+        expected = f"{_ACROSS} for a window across" if across else "an even number, half of them on each side"
+        remedy = "change the count, or give base.hole_positions"
+        raise InputError([Problem("", None, "base.screw_count", str(count), expected, remedy)])
 
 
 def _choose(ledger: Ledger, grade: str, count: int) -> tuple[str, str]:
@@ -84,18 +107,30 @@ def base_slip(ledger: Ledger, screw: Thread, grade: str, count: int) -> float:
     return slip_safety(count * sure, 0.0, ledger.number("base.friction"), abs(ledger.number("screw.thrust")))
 
 
-def least_side_wall(ledger: Ledger, screw: BaseScrew) -> float:
-    """Decide the least wall in mm that a base screw needs around it."""
+def screw_wall(ledger: Ledger, screw: BaseScrew) -> float:
+    """Enter the least wall in mm that a base screw needs around it."""
     if screw.from_below:
-        value = 2 * ledger.number("practice.thread_edge") * screw.thread.diameter
-        rule, key = f"tapped from below: 2 x 1.5 x d of {screw.thread.designation}", "practice.thread_edge"
+        key = "practice.thread_edge_least" if ledger.text("block.window_axis") == "y" else "practice.thread_edge"
+        value = 2 * ledger.number(key) * screw.thread.diameter
+        rule = f"tapped from below: 2 x {ledger.number(key):g} x d of {screw.thread.designation}"
     else:
         value = screw.head + 2 * ledger.number("practice.counterbore_rim")
         rule, key = f"counterbore of {screw.thread.designation} + 2 rims", "practice.counterbore_rim"
     ledger.decide(
-        "side_wall_least", value, "mm", rule, ("base_counterbore_diameter", "base_screw", key), "DIN 974-1; common practice"
+        "base_screw_wall", value, "mm", rule, ("base_counterbore_diameter", "base_screw", key),
+        "DIN 974-1; common practice",
     )  # fmt: skip
     return value
+
+
+def least_side_wall(ledger: Ledger) -> float:
+    """Enter the least wall in mm beside the window: for the base screws, or floor and roof of a window across."""
+    if ledger.text("block.window_axis") == "y":
+        rule, key = "floor and roof of a window across", "practice.roof_least"
+    else:
+        rule, key = "wall around a base screw", "base_screw_wall"
+    ledger.decide("side_wall_least", ledger.number(key), "mm", rule, (key,), "common practice, no source")
+    return ledger.number(key)
 
 
 def decide_base_length(ledger: Ledger, screw: BaseScrew, base: Material) -> None:
@@ -128,7 +163,9 @@ def decide_base_length(ledger: Ledger, screw: BaseScrew, base: Material) -> None
     )
     rule = "screw length - (height - counterbore depth)"
     using = ("base_screw_length", "height", "base_counterbore_depth")
-    ledger.decide("base_engagement", round(length - clamped, 6), "mm", rule, using, "")
+    rule += ", at most the base plate"
+    engaged = min(length - clamped, ledger.number("base.thickness"))
+    ledger.decide("base_engagement", round(engaged, 6), "mm", rule, (*using, "base.thickness"), "")
 
 
 def _screw_length(ledger: Ledger, screw: BaseScrew, at_least: float, at_most: float) -> float:
@@ -137,8 +174,14 @@ def _screw_length(ledger: Ledger, screw: BaseScrew, at_least: float, at_most: fl
     reaching = preferred_length(name, at_least, at_most)
     if reaching is not None and reaching <= slender:
         return reaching
-    shorter = [v for v in cap_screw(name).lengths if v <= min(slender, at_most)]
-    return shorter[-1] if shorter else cap_screw(name).lengths[0]
+    # The counterbore takes what the screw is too short for, but not deeper than a counterbore can be cut.
+    deepest = ledger.number("practice.counterbore_ratio") * screw.head
+    least = ledger.number("height") - deepest + ledger.number("base_engagement_least")
+    lengths = cap_screw(name).lengths
+    shorter = [v for v in lengths if v <= min(slender, at_most)] or [lengths[0]]
+    if shorter[-1] >= least:
+        return shorter[-1]
+    return next((v for v in lengths if v >= least), lengths[-1])
 
 
 def decide_thread_from_below(ledger: Ledger, screw: BaseScrew, block: Material) -> None:

@@ -14,7 +14,9 @@ def decide_pilot_bore(ledger: Ledger, end: str) -> float:
     nominal, fit = ledger.number(f"{end}.pilot_diameter"), ledger.text("block.bore_fit")
     band = limits(nominal, fit)
     recessed = ledger.text(f"{end}.pilot_form") == "recessed"
-    rule = f"the block's spigot has the recess diameter, {fit}" if recessed else f"pilot diameter, bored {fit}"
+    rule = f"recess diameter, bored {fit} for a centring ring" if recessed else f"pilot diameter, bored {fit}"
+    if recessed:
+        ledger.remark(f"The {end} flange has a recess: a loose centring ring of diam {nominal:g} joins it to the bore.")
     using = (f"{end}.pilot_diameter", "block.bore_fit", f"{end}.pilot_fit")
     ledger.decide(
         f"{end}_bore", nominal, "mm", rule, using, "ISO 286-1", band=Band(band.upper, band.lower, fit)
@@ -51,9 +53,8 @@ def decide_through_bore(ledger: Ledger, end: str) -> float:
 
 
 def pilot_seat_depth(ledger: Ledger, end: str) -> float:
-    """Return how deep in mm the mating pilot asks the bore to be; 0 where no pilot enters the wall."""
-    away = ledger.text(f"{end}.pilot_direction") == "away"
-    if away or ledger.text(f"{end}.pilot_form") == "recessed":
+    """Return how deep in mm the pilot, or the ring in a recess, asks the bore to be; 0 where none enters the wall."""
+    if ledger.text(f"{end}.pilot_direction") == "away":
         return 0.0
     return ledger.number(f"{end}.pilot_length") + ledger.number("practice.pilot_depth_extra")
 

@@ -89,11 +89,9 @@ def _run_out(
 
 
 def _clearance(ledger: Ledger, end: End) -> Contributor:
-    least, most = pilot_clearance(ledger, end)
-    band = (max(least, 0.0), max(most, 0.0))
     return Contributor(
-        f"{end}_pilot_clearance", end, "offset", "clearance", None, band, _seat_x(ledger, end), False,
-        f"{end}_bore.diameter",
+        f"{end}_pilot_clearance", end, "offset", "clearance", None, pilot_clearance(ledger, end),
+        _seat_x(ledger, end), False, f"{end}_bore.diameter",
     )  # fmt: skip
 
 

@@ -32,6 +32,7 @@ class Remedy:
 # Ranked by the designer's pain (common practice, no source).
 REMEDIES: tuple[Remedy, ...] = (
     Remedy("block.length", "let the tool choose the length, or give another one", 1),
+    Remedy("block.window_length", "let the tool choose the window length, or give another one", 1),
     Remedy("bearing_wall", "thinner or recessed bearing wall", 1),
     Remedy("motor_wall", "thinner or recessed motor wall", 1),
     Remedy("base.length_available", "more length for the block", 3),
@@ -46,6 +47,13 @@ REMEDIES: tuple[Remedy, ...] = (
     Remedy("screw.journal_smooth_length", "journal smooth over more of its length", 6),
     Remedy("bearing.nut_reach", "turned bearing unit or flatter lock nut", 7),
 )
+# Facts that the spec calls by another name.
+_SPEC_KEYS = {
+    "bearing_wall": "block.bearing_wall",
+    "motor_wall": "block.motor_wall",
+    "coupling.journal_grip_min": "coupling.grip_min",
+    "coupling.motor_grip_min": "coupling.grip_min",
+}
 ACCESS_RANK = 2
 _DIGITS = 3
 _ROUNDS = 8
@@ -75,7 +83,30 @@ def find_cures(bounds: Sequence[Bound], facts: Mapping[str, float], floors: Mapp
     """
     cures = [_change(remedy, bounds, facts, floors) for remedy in REMEDIES if remedy.key in facts]
     cures.append(_access_hole(bounds, facts))
-    return tuple(sorted((c for c in cures if c is not None), key=lambda c: (c.rank, _effort(c))))
+    found = [cure for cure in cures if cure is not None]
+    if not found:
+        found = [cure for cure in (_several(bounds, facts, floors),) if cure is not None]
+    return tuple(sorted(found, key=lambda c: (c.rank, _effort(c))))
+
+
+def _several(bounds: Sequence[Bound], facts: Mapping[str, float], floors: Mapping[str, float]) -> Cure | None:
+    """Return several changes together where no single one is enough: for each conflict its least painful one."""
+    trial, changes = dict(facts), list[Cure]()
+    for _ in range(_ROUNDS):
+        left = conflicts(bounds, trial)
+        if not left:
+            text = "; and ".join(cure.text for cure in changes)
+            rank = max(cure.rank for cure in changes)
+            return Cure("", "several changes together", None, None, "mm", text, rank, verified=True)
+        alone = left[0].bounds
+        tried = [(remedy.key, _change(remedy, alone, trial, floors)) for remedy in REMEDIES if remedy.key in trial]
+        usable = [(key, cure) for key, cure in tried if cure is not None and cure.after is not None]
+        if not usable:
+            return None
+        key, best = min(usable, key=lambda pair: (pair[1].rank, _effort(pair[1])))
+        trial[key] = best.after or 0.0
+        changes.append(best)
+    return None
 
 
 def _effort(cure: Cure) -> float:
@@ -89,9 +120,9 @@ def _change(
     least = floors.get(remedy.key, remedy.least)
     if value is None or not least - EPSILON <= value <= remedy.most:
         return None
-    before = facts[remedy.key]
-    text = f"{remedy.kind}: {remedy.key} {before:g} mm -> {value:g} mm ({value - before:+.3g} mm)"
-    return Cure(remedy.key, remedy.kind, before, value, "mm", text, remedy.rank, verified=True)
+    before, key = facts[remedy.key], _SPEC_KEYS.get(remedy.key, remedy.key)
+    text = f"{remedy.kind}: {key} {before:g} mm -> {value:g} mm ({value - before:+.3g} mm)"
+    return Cure(key, remedy.kind, before, value, "mm", text, remedy.rank, verified=True)
 
 
 def _least_change(key: str, bounds: Sequence[Bound], facts: Mapping[str, float]) -> float | None:

@@ -2,24 +2,22 @@
 
 from __future__ import annotations
 
-import math
-from collections.abc import Sequence
-from itertools import combinations, pairwise
+from collections.abc import Iterator, Sequence
+from functools import partial
 
-from blockgen.plan import Feature
+from blockgen.plan import Body, Feature
 from blockgen.record import Ledger
 from blockgen.sizing.base_screws import BaseScrew
 from blockgen.sizing.cavities import Place, TapSize, dowel_hole, tapped_hole
-from blockgen.sizing.rounding import down, up
+from blockgen.sizing.free_places import Spot, along_walls, first_free, stands_clear, surroundings
+from blockgen.sizing.rounding import up
 from blockgen.sizing.seats import point_length
 from blockgen.standards.din76 import drill_runout
 from blockgen.standards.pins import pin_diameters
-from blockgen.standards.threads import thread
+from blockgen.standards.threads import Thread, thread
 
 Positions = Sequence[tuple[float, float]]
 _SOURCE = "common practice, no source"
-# Radial room over the pin in the upper, relieved part of a dowel hole, mm.
-_RELIEF = 0.5
 
 
 def decide_dowel(ledger: Ledger, screw: BaseScrew) -> float | None:
@@ -36,68 +34,87 @@ def decide_dowel(ledger: Ledger, screw: BaseScrew) -> float | None:
     return value
 
 
-def dowel_features(ledger: Ledger, screw: BaseScrew, positions: Positions) -> list[Feature]:
-    """Return two dowel holes, each beside one of the two base screws that lie furthest apart; empty without dowels."""
+def dowel_features(
+    ledger: Ledger, screw: BaseScrew, positions: Positions, others: Sequence[Feature], body: Body
+) -> list[Feature]:
+    """Return two dowel holes on a diagonal, as far apart as the other cavities allow; empty without dowels.
+
+    Args:
+        ledger: Ledger of a sized block.
+        screw: The base screw.
+        positions: Base-screw centres (x, y), mm.
+        others: Cavities that are there already.
+        body: Outside of the block.
+    """
     pin = decide_dowel(ledger, screw)
     if pin is None:
         return []
-    beside = screw.radius + pin / 2 + _RELIEF + ledger.number("practice.cavity_floor")
-    first, last = max(combinations(positions, 2), key=lambda pair: math.dist(*pair))
-    middle = ledger.number("length") / 2
-    spots = [_towards(spot, middle, beside) for spot in (first, last)]
-    return [_dowel(ledger, pin, i, x, y) for i, (x, y) in enumerate(spots, 1)]
+    y = max(abs(place[1]) for place in positions)
+    found: list[Feature] = []
+    for index, from_motor in enumerate((False, True), 1):
+        make = partial(_dowel, ledger, pin, index)
+        spots = along_walls(ledger, -y if from_motor else y, from_motor=from_motor)
+        hole = first_free(ledger, spots, make, surroundings([*others, *found]), body)
+        if hole is None:
+            ledger.remark(f"There is no room for dowel {index} of {pin:g} mm.")
+        else:
+            found.append(hole)
+    return found
 
 
-def _towards(spot: tuple[float, float], middle: float, distance: float) -> tuple[float, float]:
-    """Return the place beside a screw, towards mid-length by a distance in mm or the next half millimetre."""
-    x, y = spot
-    return (up(x + distance, 0.5) if x < middle else down(x - distance, 0.5), y)
-
-
-def _dowel(ledger: Ledger, pin: float, index: int, x: float, y: float) -> Feature:
+def _dowel(ledger: Ledger, pin: float, index: int, spot: Spot) -> Feature:
     height = ledger.number("height")
     pilot = pin - ledger.number("practice.dowel_pilot")
     seat = min(height / 2, ledger.number("practice.dowel_depth") * pin)
-    place = Place(f"dowel_{index}", "dowels", "top", (x, y, height), (0.0, 0.0, -1.0), {"diameter": "dowel_diameter"})
+    place = Place(f"dowel_{index}", "dowels", "top", (*spot, height), (0.0, 0.0, -1.0), {"diameter": "dowel_diameter"})
     return dowel_hole(place, pin, pilot, seat, height)
 
 
-def lifting_features(ledger: Ledger, mass: float, positions: Positions) -> list[Feature]:
-    """Return two lifting threads in the top, mid-way along the block, where it is heavy; else none.
+def lifting_features(
+    ledger: Ledger, mass: float, positions: Positions, others: Sequence[Feature], body: Body
+) -> list[Feature]:
+    """Return two lifting threads in the top on either side of the middle, where the block is heavy; else none.
 
     Args:
         ledger: Ledger of a sized block.
         mass: Mass of the block, kg.
         positions: Base-screw centres (x, y), mm.
+        others: Cavities that are there already.
+        body: Outside of the block.
     """
     if mass < ledger.number("practice.lifting_mass"):
         return []
     screw = thread(f"M{ledger.number('practice.lifting_size'):g}")
-    rule = f"block of {mass:.1f} kg is lifted with tackle"
-    ledger.decide(
-        "lifting_thread", screw.designation, "", rule, ("practice.lifting_mass", "practice.lifting_size"), _SOURCE
-    )
+    around = surroundings(others)
+    for pair in _lifting_pairs(ledger, positions):
+        holes = [_lifting(ledger, screw, i, spot) for i, spot in enumerate(pair, 1)]
+        if all(stands_clear(ledger, hole, around, body) for hole in holes):
+            rule = f"block of {mass:.1f} kg is lifted with tackle"
+            using = ("practice.lifting_mass", "practice.lifting_size")
+            ledger.decide("lifting_thread", screw.designation, "", rule, using, _SOURCE)
+            return holes
+    ledger.remark(f"The block weighs {mass:.1f} kg and has no room for lifting threads; lift it in slings.")
+    return []
+
+
+def _lifting_pairs(ledger: Ledger, positions: Positions) -> Iterator[tuple[Spot, Spot]]:
+    """Yield pairs of places opposite one another about the middle of the block, the nearest to it first."""
+    length = ledger.number("length")
+    if ledger.text("block.window_axis") == "y":
+        rows = (ledger.number("bearing_wall") / 2, length - ledger.number("motor_wall") / 2)
+        yield from (((rows[0], float(y)), (rows[1], float(-y))) for y in range(int(ledger.number("width") / 2)))
+        return
+    y = max(abs(place[1]) for place in positions)
+    middle = round(length / 2, 1)
+    for i in range(int(length / 2)):
+        yield (middle + i, y), (middle - i, -y)
+
+
+def _lifting(ledger: Ledger, screw: Thread, index: int, spot: Spot) -> Feature:
     depth = up(2 * screw.diameter + 2 * screw.pitch, 0.5)
     drilled = up(depth + drill_runout(screw), 0.5)
     point = point_length(screw.tap_drill, ledger.number("practice.drill_point_angle"))
     size = TapSize(screw.call_out, screw.diameter, screw.tap_drill, depth, drilled, point)
-    x, y = _free_middle(ledger, positions)
-    return [_lifting(ledger, size, i, x, side * y) for i, side in enumerate((1.0, -1.0), 1)]
-
-
-def _free_middle(ledger: Ledger, positions: Positions) -> tuple[float, float]:
-    """Return a place mid-way between the two screws nearest to mid-length on one side, or mid-length where there are none."""
-    row, middle = sorted(p for p in positions if p[1] > 0), ledger.number("length") / 2
-    gaps = [((a + b) / 2, y) for (a, y), (b, _) in pairwise(row)]
-    if not gaps:
-        return middle, (ledger.number("width") + ledger.number("window_width")) / 4
-    x, y = min(gaps, key=lambda gap: abs(gap[0] - middle))
-    return round(x, 1), y
-
-
-def _lifting(ledger: Ledger, size: TapSize, index: int, x: float, y: float) -> Feature:
-    place = Place(
-        f"lifting_thread_{index}", "lifting_threads", "top", (x, y, ledger.number("height")), (0.0, 0.0, -1.0),
-        {"thread": "lifting_thread"},
-    )  # fmt: skip
-    return tapped_hole(place, size)
+    where = (*spot, ledger.number("height"))
+    keys = {"thread": "lifting_thread"}
+    return tapped_hole(Place(f"lifting_thread_{index}", "lifting_threads", "top", where, (0.0, 0.0, -1.0), keys), size)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import pairwise
 
 from blockgen.plan import Feature, Pocket, Point
 from blockgen.record import Ledger
@@ -19,11 +20,13 @@ from blockgen.sizing.cavities import (
     window,
 )
 from blockgen.sizing.mating import Flange
-from blockgen.sizing.seats import SeatThread, point_length
+from blockgen.sizing.seats import SeatThread, least_cavity_wall, point_length
 from blockgen.sizing.walls import hole_place
 
 INWARD: dict[str, Point] = {"bearing": (1.0, 0.0, 0.0), "motor": (-1.0, 0.0, 0.0)}
 Positions = Sequence[tuple[float, float]]
+# A relief lies between two pads: with more rows of screws a clamped pad would hang over it.
+_RELIEF_ROWS = 2
 
 
 def _seat_point(ledger: Ledger, end: str, y: float = 0.0, z: float = 0.0) -> Point:
@@ -117,13 +120,17 @@ def _tap(ledger: Ledger, screw: BaseScrew) -> TapSize:
 
 
 def relief_feature(ledger: Ledger, screw: BaseScrew, positions: Positions) -> Feature | None:
-    """Return the relief of the base face between the outermost base screws, or None where none is asked for."""
+    """Return the relief of the base face between two rows of base screws; None without one or without room."""
     depth = ledger.number("block.relief")
     if depth <= 0:
         return None
-    keep = max(screw.radius, screw.hole / 2) + ledger.number("practice.counterbore_rim")
-    start, end = min(x for x, _ in positions) + keep, max(x for x, _ in positions) - keep
-    if end - start < 2 * keep:
+    rim = max(ledger.number("practice.counterbore_rim"), least_cavity_wall(ledger, screw.thread.diameter))
+    keep = screw.hole / 2 + rim
+    rows = sorted({x for x, _ in positions})
+    gaps = [(low + keep, high - keep) for low, high in pairwise(rows)]
+    start, end = max(gaps, key=lambda gap: gap[1] - gap[0], default=(0.0, 0.0))
+    if len(rows) != _RELIEF_ROWS or end - start < keep:
+        ledger.remark("The base face has no relief: the base screws leave no room for it between two rows.")
         return None
     side = ledger.number("width") / 2
     box = Pocket("y", (start, -side, 0.0), (end, side, depth), 0.0, open_low=True, open_high=True)

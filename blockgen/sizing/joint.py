@@ -2,11 +2,29 @@
 
 from __future__ import annotations
 
+from blockgen.errors import InputError, Problem
 from blockgen.mechanics.bolts import assembly_preload, effective_bearing_diameter, least_preload, tightening_torque
 from blockgen.mechanics.stripping import ThreadLimits
 from blockgen.record import Ledger
 from blockgen.standards.iso898 import property_class
-from blockgen.standards.threads import Thread
+from blockgen.standards.screws import cap_screw
+from blockgen.standards.threads import Thread, thread
+
+
+def known_thread(name: str, key: str) -> Thread:
+    """Return a thread that the spec names.
+
+    Raises:
+        InputError: the tables have no such thread, or no screw of it.
+    """
+    try:
+        found = thread(name)
+        cap_screw(found.size)
+    except ValueError as error:
+        raise InputError(
+            [Problem("", None, key, repr(name), "a thread of the tables with its screw", str(error))]
+        ) from error
+    return found
 
 
 def thread_limits(screw: Thread) -> ThreadLimits:

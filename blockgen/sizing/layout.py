@@ -23,6 +23,9 @@ _TOLERANCED = ("screw.journal_reach", "motor.shaft_length", "coupling.length", "
                "bearing_wall", "motor_wall")  # fmt: skip
 
 
+Terms = tuple[tuple[str, float], ...]
+
+
 @dataclass(frozen=True, slots=True)
 class AxialTask:
     """One axial layout to solve: bounds, facts in mm, tolerances in mm, and the walls' range."""
@@ -49,21 +52,30 @@ class AxialTask:
         return self.toleranced().feasible
 
 
-def grip_bounds() -> tuple[Bound, ...]:
-    """Return the bounds by which both shafts sit deep enough in the hubs, not too deep, and do not touch."""
+def grip_bounds(ledger: Ledger) -> tuple[Bound, ...]:
+    """Return the bounds by which both shafts sit deep enough in the hubs, not too deep, and do not touch.
+
+    A smooth length that is only assumed moves with the length from which it was assumed.
+    """
     journal, reach, length = "screw.journal_reach", "motor.shaft_length", "coupling.length"
+    rough_journal: Terms = ((journal, 1), ("screw.journal_smooth_length", -1))
+    if ledger["screw.journal_smooth_length"].origin == "assumed":
+        rough_journal = (("bearing.nut_reach", 1),)
+    rough_shaft: Terms = ((length, 1), (reach, 1), ("motor.shaft_smooth_length", -1))
+    if ledger["motor.shaft_smooth_length"].origin == "assumed":
+        rough_shaft = ((length, 1),)
     return (
         Bound("journal grip, least", "c_max", ((journal, 1), ("coupling.journal_grip_min", -1)),
               "the journal must sit deep enough in its hub"),
         Bound("journal grip, most", "c_min", ((journal, 1), ("coupling.grip_max", -1)),
               "the journal must not sit deeper than its hub takes it"),
-        Bound("journal smooth", "c_min", ((journal, 1), ("screw.journal_smooth_length", -1)),
+        Bound("journal smooth", "c_min", rough_journal,
               "the hub must sit on the smooth part of the journal"),
         Bound("motor shaft grip, least", "d_max", ((length, 1), (reach, 1), ("coupling.motor_grip_min", -1)),
               "the motor shaft must sit deep enough in its hub"),
         Bound("motor shaft grip, most", "d_min", ((length, 1), (reach, 1), ("coupling.grip_max", -1)),
               "the motor shaft must not sit deeper than its hub takes it"),
-        Bound("motor shaft smooth", "d_min", ((length, 1), (reach, 1), ("motor.shaft_smooth_length", -1)),
+        Bound("motor shaft smooth", "d_min", rough_shaft,
               "the hub must sit on the smooth part of the motor shaft"),
         Bound("shaft gap", "l_min", ((reach, 1), (journal, 1), ("coupling.gap_min", 1)),
               "the shaft ends must not touch"),
@@ -124,8 +136,7 @@ def axial_task(ledger: Ledger, floors: tuple[float, float], usual: tuple[float, 
         window: Least window length, mm.
     """
     facts = {key: ledger.number(key) for key in _FACTS}
-    proud = ledger.text("motor.pilot_form") == "proud"
-    facts["motor_pilot_reach"] = ledger.number("motor.pilot_length") if proud else 0.0
+    facts["motor_pilot_reach"] = ledger.number("motor.pilot_length")
     facts |= {"bearing_wall": usual[0], "motor_wall": usual[1], "least_window_length": window}
     for key in ("base.length_available", "block.window_length"):
         if ledger.known(key):
@@ -133,7 +144,7 @@ def axial_task(ledger: Ledger, floors: tuple[float, float], usual: tuple[float, 
     tolerances = {key: general_tolerance(facts[key], "m") for key in _TOLERANCED if facts[key] > 0}
     setting, length = ledger.number("practice.setting_tolerance"), ledger.number("block.length_tolerance")
     tolerances |= {"c": setting, "l": length, "d": setting + length}
-    bounds = (*grip_bounds(), *clearance_bounds(), *_bore_bounds(ledger), *_length_bounds(ledger))
+    bounds = (*grip_bounds(ledger), *clearance_bounds(), *_bore_bounds(ledger), *_length_bounds(ledger))
     return AxialTask(bounds, facts, tolerances, {"bearing_wall": floors[0], "motor_wall": floors[1]})
 
 
@@ -183,11 +194,12 @@ def _give_back(fitted: AxialTask, usual: AxialTask) -> AxialTask:
     return fitted
 
 
-def require_feasible(task: AxialTask, given_length: float | None) -> Layout:
+def require_feasible(task: AxialTask, given_length: float | None, floors: Mapping[str, float]) -> Layout:
     """Return the nominal layout.
 
     Args:
         task: Task with its walls.
+        floors: How thin each wall could be, mm, given or not; a cure goes no further.
         given_length: Block length that the spec gives, mm; None where the tool chooses.
 
     Raises:
@@ -202,4 +214,4 @@ def require_feasible(task: AxialTask, given_length: float | None) -> Layout:
         bounds = (*bounds, Bound("given length", "l_min", terms, words), Bound("given length", "l_max", terms, words))
         facts["block.length"] = given_length
     found = conflicts(bounds, facts)
-    raise InfeasibleError([describe(c, facts) for c in found], find_cures(bounds, facts, task.floors))
+    raise InfeasibleError([describe(c, facts) for c in found], find_cures(bounds, facts, floors))

@@ -5,10 +5,12 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
+from blockgen.errors import InputError, Problem
 from blockgen.record import Ledger
 from blockgen.sizing.defaults import CP
+from blockgen.sizing.joint import known_thread
 from blockgen.standards.iso273 import clearance_hole
-from blockgen.standards.threads import Thread, thread, thread_for_clearance_hole
+from blockgen.standards.threads import Thread, thread_for_clearance_hole
 
 # Threads tried for a hole that is not given (common practice, no source).
 _USUAL_THREADS = ("M3", "M4", "M5", "M6", "M8", "M10", "M12", "M16", "M20")
@@ -88,11 +90,12 @@ def _assume_hole(ledger: Ledger, end: str, positions: tuple[tuple[float, float],
 
 def _screw_thread(ledger: Ledger, end: str) -> Thread:
     if ledger.known(f"{end}.bolt_thread"):
-        return thread(ledger.text(f"{end}.bolt_thread"))
+        return known_thread(ledger.text(f"{end}.bolt_thread"), f"{end}.bolt_thread")
     hole = ledger.number(f"{end}.bolt_hole")
-    found = thread_for_clearance_hole(hole)
+    found = thread_for_clearance_hole(hole) if hole >= clearance_hole(_USUAL_THREADS[0], "fine") else None
     if found is None:
-        raise ValueError(f"{end}.bolt_hole = {hole:g} mm fits no thread in the tables; give {end}.bolt_thread")
+        remedy = f"correct the hole, or give {end}.bolt_thread"
+        raise InputError([Problem("", None, f"{end}.bolt_hole", f"{hole:g} mm", "a clearance hole of ISO 273", remedy)])
     return found
 
 
@@ -104,7 +107,7 @@ def flange(ledger: Ledger, end: str) -> Flange:
         end: bearing or motor.
 
     Raises:
-        ValueError: no thread of the tables fits the hole.
+        InputError: no thread of the tables fits the hole.
     """
     positions = hole_positions(ledger, end)
     tapped = ledger.text(f"{end}.fastening") == "tapped"

@@ -37,6 +37,8 @@ def decide_width(ledger: Ledger, flanges: Sequence[Flange], side_wall: float, sc
     broad = max(flanges, key=lambda f: f.half_width)
     seat = 2 * (broad.half_width + seat_margin(ledger, "side"))
     cavity = 0.0 if across else ledger.number("window_width") + 2 * side_wall
+    if ledger.known("block.side_wall") and not across and not ledger.known("block.width"):
+        return _width_of_given_wall(ledger, max(seat, cavity, screw_span))
     wants = [
         (f"{broad.end} flange and the seat around it", seat),
         ("window and two side walls", cavity),
@@ -48,6 +50,14 @@ def decide_width(ledger: Ledger, flanges: Sequence[Flange], side_wall: float, sc
         "block.outer_fillet", "window_width", "side_wall_least",
     )  # fmt: skip
     return _enter(ledger, "width", least, what, using)
+
+
+def _width_of_given_wall(ledger: Ledger, least: float) -> float:
+    value = ledger.number("window_width") + 2 * ledger.number("block.side_wall")
+    using = ("window_width", "block.side_wall")
+    ledger.decide("width", value, "mm", "window width + 2 given side walls", using)
+    ledger.decide("width_least", least, "mm", "flange seats, window with side walls, base screws", using, _SOURCE)
+    return value
 
 
 def decide_height(ledger: Ledger, flanges: Sequence[Flange], roof: float) -> float:

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from blockgen.plan import Fastener
+from collections.abc import Sequence
+
+from blockgen.plan import Fastener, Feature
 from blockgen.record import Ledger
 from blockgen.sizing.base_screws import BaseScrew
 from blockgen.sizing.joint import screw_preload, screw_torque
@@ -32,7 +34,7 @@ def decide_screw_into_flange(ledger: Ledger, flange: Flange) -> None:
 
 
 def fasteners(
-    ledger: Ledger, flanges: tuple[Flange, Flange], screw: BaseScrew, base_count: int
+    ledger: Ledger, flanges: tuple[Flange, Flange], screw: BaseScrew, features: Sequence[Feature]
 ) -> tuple[Fastener, ...]:
     """Return every group of equal screws and pins, and enter their preload and torque.
 
@@ -40,9 +42,10 @@ def fasteners(
         ledger: Ledger of a sized block.
         flanges: Bearing and motor flange.
         screw: The base screw.
-        base_count: Number of base screws.
+        features: Cavities of the block.
     """
-    rows = [_base(ledger, screw, base_count), *(_flange(ledger, flange) for flange in flanges)]
+    count = len(ledger.points("base_pattern"))
+    rows = [_base(ledger, screw, count), *(_flange(ledger, flange, features) for flange in flanges)]
     if ledger.known("dowel_diameter"):
         rows.append(_dowel(ledger))
     return tuple(rows)
@@ -78,11 +81,14 @@ def _base(ledger: Ledger, screw: BaseScrew, count: int) -> Fastener:
     )  # fmt: skip
 
 
-def _flange(ledger: Ledger, flange: Flange) -> Fastener:
+def _flange(ledger: Ledger, flange: Flange, features: Sequence[Feature]) -> Fastener:
     end, name = flange.end, flange.thread.size
     preload, torque = _tightening(ledger, end, flange.thread, FLANGE_CLASS)
     length = ledger.number(f"{end}_screw_length") if ledger.known(f"{end}_screw_length") else None
     engaged = None if length is None else ledger.number(f"{end}_engagement")
+    through = any(feature.through for feature in features if feature.group == f"{end}_threads")
+    if engaged is not None and through:
+        engaged = min(engaged, ledger.number(f"{end}_wall"))
     refs = {"length": f"{end}_screw_length", "torque": f"{end}_torque", "preload": f"{end}_preload"}
     return Fastener(
         f"{end}_flange", cap_screw(name).standard, name, length, FLANGE_CLASS, len(flange.positions), torque, preload,

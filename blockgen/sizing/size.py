@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from blockgen.errors import InfeasibleError
-from blockgen.mechanics.ligaments import LigamentRule, ligament_map
+from blockgen.mechanics.ligaments import ligament_map
 from blockgen.mechanics.volume import body_volume, feature_volume
 from blockgen.plan import Body, Feature, Plan
 from blockgen.record import Band, Ledger, Record
@@ -21,6 +21,7 @@ from blockgen.sizing.base_screws import (
     decide_base_screw,
     decide_thread_from_below,
     least_side_wall,
+    screw_wall,
 )
 from blockgen.sizing.bores import decide_bore_depth, decide_pilot_bore, decide_through_bore
 from blockgen.sizing.contributors import contributors
@@ -28,6 +29,7 @@ from blockgen.sizing.defaults import complete
 from blockgen.sizing.dowels import dowel_features, lifting_features
 from blockgen.sizing.features import block_features
 from blockgen.sizing.frames import frames
+from blockgen.sizing.free_places import rule_of
 from blockgen.sizing.material import resolve_material
 from blockgen.sizing.mating import Flange, flange
 from blockgen.sizing.outside import decide_height, decide_side_wall
@@ -38,7 +40,9 @@ from blockgen.sizing.window import corner_shortfall, decide_corner_clearance, de
 from blockgen.spec.load import Spec
 from blockgen.standards.materials import Material
 
-_ROUNDS = 4
+_ROUNDS = 8
+# Each round widens a little more than what is missing, since the layout moves with the window.
+_ROOM_STEP = 0.2
 _CORNER = "geometry of the window's corner"
 
 
@@ -76,11 +80,12 @@ def plan_from(records: Mapping[str, Record]) -> Plan:
     ledger, parts, positions = _decide_sizes(complete(records))
     seats = (parts.bearing_seat, parts.motor_seat)
     features = block_features(ledger, (parts.bearing, parts.motor), seats, parts.screw, positions)
-    dowels = dowel_features(ledger, parts.screw, positions)
     body = _body(ledger)
+    dowels = dowel_features(ledger, parts.screw, positions, features, body)
     volume = body_volume(body) - sum(feature_volume(feature, body) for feature in features)
     mass = volume * 1e-9 * parts.block.density
-    features = (*features, *dowels, *lifting_features(ledger, mass, positions))
+    features = (*features, *dowels)
+    features = (*features, *lifting_features(ledger, mass, positions, features, body))
     plate = base_plate_features(ledger, parts.screw, positions, dowels)
     return _plan(ledger, parts, body, features, plate)
 
@@ -96,7 +101,7 @@ def _decide_sizes(start: Ledger) -> tuple[Ledger, Parts, Positions]:
         missing = 0.0 if ledger.known("block.window_width") else corner_shortfall(ledger)
         if missing <= 1e-6:
             break
-        room += missing
+        room += missing + _ROOM_STEP
         try:
             ledger, parts, positions = _one_round(start, room)
         except InfeasibleError:
@@ -140,9 +145,9 @@ def _inside(ledger: Ledger, parts: Parts) -> None:
     for end in ("bearing", "motor"):
         decide_pilot_bore(ledger, end)
         decide_through_bore(ledger, end)
-    side_wall = least_side_wall(ledger, parts.screw)
-    across = ledger.text("block.window_axis") == "y"
-    screws_in_ends = side_wall if across else 0.0
+    around_screw = screw_wall(ledger, parts.screw)
+    least_side_wall(ledger)
+    screws_in_ends = around_screw if ledger.text("block.window_axis") == "y" else 0.0
     decide_axial(ledger, (parts.bearing, parts.bearing_seat), (parts.motor, parts.motor_seat), screws_in_ends)
     for end in ("bearing", "motor"):
         decide_bore_depth(ledger, end)
@@ -186,10 +191,7 @@ def _cut_depth(ledger: Ledger, height: float) -> float:
 
 
 def _plan(ledger: Ledger, parts: Parts, body: Body, features: tuple[Feature, ...], plate: tuple[Feature, ...]) -> Plan:
-    rule = LigamentRule(
-        ledger.number("practice.cavity_factor"), ledger.number("practice.cavity_floor"), ledger.number("practice.rim")
-    )
-    screws = fasteners(ledger, (parts.bearing, parts.motor), parts.screw, len(ledger.points("base_pattern")))
+    screws = fasteners(ledger, (parts.bearing, parts.motor), parts.screw, features)
     return Plan(
         records=ledger.frozen(),
         dimensions=tuple(key for key in DIMENSIONS if key in ledger),
@@ -200,7 +202,7 @@ def _plan(ledger: Ledger, parts: Parts, body: Body, features: tuple[Feature, ...
         contributors=contributors(ledger),
         fasteners=screws,
         frames=frames(ledger),
-        ligaments=ligament_map(features, body, rule),
+        ligaments=ligament_map(features, body, rule_of(ledger)),
         notes=ledger.remarks,
         material_density=parts.block.density,
     )

@@ -12,7 +12,8 @@ def plan():
     ledger = Ledger([Record("motor.shaft_length", 30.0, "mm", "given", "given in the spec", {}, "a.toml", line=7)])
     ledger.decide("grip", 14.0, "mm", "1 x shaft", (), "common practice", origin="assumed")
     ledger.decide("low", 85.0, "mm", "shaft length + grip + 41", ("motor.shaft_length", "grip"))
-    ledger.decide("length", 86.0, "mm", "low + 1", ("low", "grip"), upper=0.1, lower=-0.1)
+    inputs = {key: ledger[key].as_input() for key in ("low", "grip")}
+    ledger.enter(Record("length", 86.0, "mm", "sized", "low + 1", inputs, upper=0.1, lower=-0.1))
     body = Body(86.0, 100.0, 100.0, 0.0, 0.5)
     return Plan(ledger.frozen(), ("length",), body, (), (), (), (), (), {}, (), (), 2700.0)
 

@@ -58,10 +58,11 @@ def motor_bore(through_radius: float = 22.0) -> Feature:
         ("shoulder", 0.0, 35.0, r),
         ("through", MOTOR_WALL - 4.5, r, r),
     )
-    return turned(
+    bore = turned(
         "motor_bore", "bore", "motor_seat", (LENGTH, 0.0, SHAFT_HEIGHT), (-1.0, 0.0, 0.0), profile, through=True,
         opens_into=("window",), fit="H7", upper=0.030, lower=0.0, call_out="70 H7 (+0.030/0)",
     )  # fmt: skip
+    return replace(bore, diameter=70.0, depth=4.5)
 
 
 def bearing_bore(radius: float = 25.0) -> Feature:

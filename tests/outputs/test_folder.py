@@ -170,7 +170,7 @@ def write_wrongly(target):
 
 def test_files_that_do_not_read_back_are_refused(target):
     write(target, OLD)
-    with pytest.raises(MachineError, match="do not read back as they were written"):
+    with pytest.raises(MachineError, match="GL_A: the files do not read back as they were written"):
         write_wrongly(target)
     assert texts(target) == OLD
 

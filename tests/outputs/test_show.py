@@ -56,6 +56,7 @@ def test_a_rule_in_words_lists_its_inputs():
         ("length - coupling length / 2", "90 - 50 / 2"),
         ("max(side_wall, 2 x length)", "max(20, 2 x 90)"),
         ("(length - side_wall) / 2", "(90 - 20) / 2"),
+        ("screw length - side_wall", "25 - 20"),
         ("pilot_length + 1", ""),  # either of two
         ("side_wall + something else", ""),
         ("side_wall", ""),
@@ -63,7 +64,13 @@ def test_a_rule_in_words_lists_its_inputs():
     ],
 )
 def test_a_formula_is_shown_with_its_numbers(rule, expected):
-    inputs = {"motor__pilot_length": 3.0, "bearing__pilot_length": 10.0, "length": 90.0, "coupling__length": 50.0}
+    inputs = {
+        "motor__pilot_length": 3.0,
+        "bearing__pilot_length": 10.0,
+        "length": 90.0,
+        "coupling__length": 50.0,
+        "base_screw_length": 25.0,
+    }
     assert show.substitution(made(rule, **inputs, side_wall=20.0)) == expected
 
 

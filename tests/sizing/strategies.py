@@ -13,6 +13,8 @@ from hypothesis import strategies as st
 
 from blockgen.errors import InfeasibleError
 from blockgen.plan import Plan
+from blockgen.record import Ledger
+from blockgen.sizing.defaults import complete
 from blockgen.sizing.size import size
 from blockgen.spec.load import parse_spec
 
@@ -181,3 +183,8 @@ def _options(draw: st.DrawFn, result: Tables) -> None:
         block["window_axis"] = "y"
     if kind == "pocket":
         block["window_floor"] = max(1.0, math.floor(base["shaft_height"] - result["coupling"]["outer_diameter"] / 2 - 6))
+
+
+def ledger(start: Tables = COMPLETE, **changes: Mapping[str, Any]) -> Ledger:
+    """Return the completed ledger of tables with keys changed."""
+    return complete(parse_spec(toml(changed(start, **changes))).records)

@@ -1,0 +1,64 @@
+"""Places in the top of the block where an upright hole stands clear of everything that is there already."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Iterator, Sequence
+
+from blockgen.mechanics.distance import box_distance
+from blockgen.mechanics.ligaments import FACES, Box, LigamentRule, box_around, least_wall, wall_to_face
+from blockgen.plan import Body, Feature
+from blockgen.record import Ledger
+from blockgen.sizing.seats import least_cavity_wall
+
+Spot = tuple[float, float]
+Surroundings = tuple[tuple[Feature, Box], ...]
+MakeHole = Callable[[Spot], Feature]
+_STEP = 2.0
+
+
+def rule_of(ledger: Ledger) -> LigamentRule:
+    """Return the least walls as the ledger has them."""
+    return LigamentRule(
+        ledger.number("practice.cavity_factor"), ledger.number("practice.cavity_floor"), ledger.number("practice.rim")
+    )
+
+
+def surroundings(features: Sequence[Feature]) -> Surroundings:
+    """Return cavities with the boxes around them, so that most of them need no exact measure."""
+    return tuple((feature, box_around(feature)) for feature in features)
+
+
+def stands_clear(ledger: Ledger, hole: Feature, others: Surroundings, body: Body) -> bool:
+    """Tell whether a hole keeps the least walls to every other cavity and to the outside."""
+    rim, keep = ledger.number("practice.rim"), least_cavity_wall(ledger, hole.diameter)
+    open_faces = {hole.face, *hole.opens_into}
+    if any(wall_to_face(hole, body, face) < rim for face in FACES if face not in open_faces):
+        return False
+    around = box_around(hole)
+    near = [other for other, box in others if box_distance(*around, *box) < keep]
+    return all(least_wall(hole, other) >= (keep if hole.thread or other.thread else rim) for other in near)
+
+
+def along_walls(ledger: Ledger, y: float, *, from_motor: bool) -> Iterator[Spot]:
+    """Yield places in the upright walls, from one end towards the middle.
+
+    Args:
+        ledger: Ledger of a sized block.
+        y: Side wall to walk along, mm; its sign tells the side.
+        from_motor: True to start at the motor seat.
+    """
+    length, half = ledger.number("length"), ledger.number("width") / 2
+    if ledger.text("block.window_axis") == "y":
+        x = length - ledger.number("motor_wall") / 2 if from_motor else ledger.number("bearing_wall") / 2
+        side = 1.0 if y > 0 else -1.0
+        yield from ((x, side * (half - i)) for i in range(int(half)))
+        return
+    for i in range(int(length / 2 / _STEP)):
+        yield (length - i * _STEP if from_motor else i * _STEP), y
+
+
+def first_free(
+    ledger: Ledger, spots: Iterable[Spot], make: MakeHole, others: Surroundings, body: Body
+) -> Feature | None:
+    """Return the first hole that stands clear, or None."""
+    return next((hole for hole in map(make, spots) if stands_clear(ledger, hole, others, body)), None)

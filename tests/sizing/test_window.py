@@ -1,0 +1,87 @@
+"""Window width, length and corners."""
+
+import math
+
+import pytest
+
+from blockgen.checks import check
+from tests.sizing.strategies import REQUIRED, sized
+
+TAPPED = {"bolt_hole": None, "bolt_thread": "M6", "fastening": "tapped"}
+
+
+def test_the_swing_turns_in_the_window():
+    plan = sized(coupling={"swing_diameter": 52})
+    assert plan.number("window_width") >= 52 + 2 * plan.number("coupling.clearance")
+
+
+def test_the_spanner_goes_round_the_nut_in_the_window():
+    assert sized(bearing={"spanner_diameter": 49}).number("window_width") >= 49
+
+
+def test_heads_of_a_tapped_flange_lie_in_the_window():
+    plan = sized(motor=TAPPED)
+    heads = max(abs(f.position[1]) for f in plan.features if f.group == "motor_holes") + 10.0 / 2
+    assert plan.number("window_width") / 2 > heads
+
+
+def test_screws_of_a_tapped_flange_can_be_put_in():
+    plan = sized(motor=TAPPED)
+    screw = next(f for f in plan.fasteners if f.where == "motor_flange")
+    assert plan.number("window_length") > screw.length + 6.0  # with its head
+
+
+def test_corner_radius_lets_the_cutter_roll():
+    plan = sized()
+    radius, cutter = plan.number("window_corner_radius"), plan.number("block.cutter_diameter")
+    assert radius > cutter / 2
+    assert 2 * radius <= plan.number("window_width")
+
+
+def corner_gap(plan):
+    """Return the least distance from the swing's rim at the coupling's ends to the window's outline, by sampling."""
+    start, end = plan.number("bearing_wall"), plan.number("length") - plan.number("motor_wall")
+    radius, half = plan.number("window_corner_radius"), plan.number("window_width") / 2
+    low = plan.number("coupling_position")
+    gaps = []
+    for x in (low, low + plan.number("coupling.length")):
+        into = min(x - start, end - x)
+        if into < 0:
+            continue  # it ends in a bore
+        narrowed = radius - math.sqrt(radius**2 - max(radius - into, 0.0) ** 2)
+        gaps.append(half - narrowed - plan.number("coupling.swing_diameter") / 2)
+    return min(gaps)
+
+
+def test_the_basic_spec_keeps_the_whole_clearance_in_the_corners():
+    plan = sized(REQUIRED)
+    assert plan.number("bearing_through_bore") < plan.number("coupling.swing_diameter")
+    assert corner_gap(plan) >= plan.number("coupling.clearance") - 1e-6
+    assert next(f for f in check(plan) if f.id == "coupling_swing").verdict == "pass"
+
+
+def test_a_given_width_is_kept_and_judged():
+    plan = sized(block={"window_width": 47})
+    assert plan.number("window_width") == 47.0
+    assert next(f for f in check(plan) if f.id == "window_width_size").verdict == "fail"
+
+
+def test_window_across_and_pocket_have_their_boxes():
+    across = sized(block={"window_axis": "y"}).feature("window")
+    assert across.pocket.axis == "y"
+    assert (across.pocket.open_low, across.pocket.open_high) == (True, True)
+    pocket = sized(block={"window_floor": 30}).feature("window")
+    assert pocket.pocket.low[2] == 30.0
+    assert (pocket.pocket.open_low, pocket.pocket.open_high, pocket.through) == (False, True, False)
+
+
+def test_a_floor_that_touches_the_coupling_fails():
+    findings = check(sized(block={"window_floor": 44}))  # the hubs reach down to 65 - 22.5
+    assert "fail" in {f.verdict for f in findings if f.id != "window_cut"}
+
+
+def test_a_corner_radius_larger_than_the_window_is_an_input_error():
+    from blockgen.errors import InputError
+
+    with pytest.raises(InputError, match="corner_radius"):
+        sized(block={"window_corner_radius": 50})
