@@ -126,7 +126,7 @@ def wall_to_face(feature: Feature, body: Body, face_id: str) -> float:
         return _rounded_edge_wall(parts, body)
     if face_id not in FACES:
         raise ValueError(f"no outside face {face_id!r}: one of {', '.join(FACES)}, {ROUNDED_EDGE}")
-    return _face_walls(_extent_of(parts), body)[FACES.index(face_id)]
+    return face_walls(_extent_of(parts), body)[FACES.index(face_id)]
 
 
 def ligament_map(
@@ -239,8 +239,8 @@ def _least_distance(first: Sequence[Boxed], second: Sequence[Boxed], limit: floa
     return least if least <= limit else math.inf
 
 
-def _face_walls(box: Box, body: Body) -> tuple[float, ...]:
-    """Return the walls from a box to the six faces in the order of `FACES`, mm."""
+def face_walls(box: Box, body: Body) -> tuple[float, ...]:
+    """Return the walls in mm from a box around a cavity to the six outside faces, in the order of `FACES`."""
     (low_x, low_y, low_z), (high_x, high_y, high_z) = box
     side = body.width / 2
     walls = (low_x, body.length - high_x, low_y + side, side - high_y, low_z, body.height - high_z)
@@ -270,7 +270,7 @@ def _outside_walls(feature: Feature, parts: Sequence[Boxed], box: Box, body: Bod
     opens = feature.opens_into
     found = [
         _entry(feature.id, face, wall, rule.rim)
-        for face, wall in zip(FACES, _face_walls(box, body), strict=True)
+        for face, wall in zip(FACES, face_walls(box, body), strict=True)
         if face != feature.face and face not in opens
     ]
     if body.outer_fillet > 0 and ROUNDED_EDGE not in opens:

@@ -49,11 +49,14 @@ def dowel_features(
     pin = decide_dowel(ledger, screw)
     if pin is None:
         return []
-    y = max(abs(place[1]) for place in positions)
+    y, length = max(abs(place[1]) for place in positions), ledger.number("length")
+    beside = screw.radius + pin / 2 + ledger.number("practice.rim")
+    starts = (min(x for x, _ in positions) + beside, length - max(x for x, _ in positions) + beside)
     found: list[Feature] = []
     for index, from_motor in enumerate((False, True), 1):
         make = partial(_dowel, ledger, pin, index)
-        spots = along_walls(ledger, -y if from_motor else y, from_motor=from_motor)
+        start = up(starts[index - 1], 0.5)
+        spots = along_walls(ledger, -y if from_motor else y, start, from_motor=from_motor)
         hole = first_free(ledger, spots, make, surroundings([*others, *found]), body)
         if hole is None:
             ledger.remark(f"There is no room for dowel {index} of {pin:g} mm.")

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Iterator, Sequence
 
 from blockgen.mechanics.distance import box_distance
-from blockgen.mechanics.ligaments import FACES, Box, LigamentRule, box_around, least_wall, wall_to_face
+from blockgen.mechanics.ligaments import FACES, Box, LigamentRule, box_around, face_walls, least_wall
 from blockgen.plan import Body, Feature
 from blockgen.record import Ledger
 from blockgen.sizing.seats import least_cavity_wall
@@ -13,7 +13,7 @@ from blockgen.sizing.seats import least_cavity_wall
 Spot = tuple[float, float]
 Surroundings = tuple[tuple[Feature, Box], ...]
 MakeHole = Callable[[Spot], Feature]
-_STEP = 2.0
+_STEP = 1.0
 
 
 def rule_of(ledger: Ledger) -> LigamentRule:
@@ -32,19 +32,21 @@ def stands_clear(ledger: Ledger, hole: Feature, others: Surroundings, body: Body
     """Tell whether a hole keeps the least walls to every other cavity and to the outside."""
     rim, keep = ledger.number("practice.rim"), least_cavity_wall(ledger, hole.diameter)
     open_faces = {hole.face, *hole.opens_into}
-    if any(wall_to_face(hole, body, face) < rim for face in FACES if face not in open_faces):
-        return False
     around = box_around(hole)
+    walls = zip(FACES, face_walls(around, body), strict=True)
+    if any(wall < rim for face, wall in walls if face not in open_faces):
+        return False
     near = [other for other, box in others if box_distance(*around, *box) < keep]
     return all(least_wall(hole, other) >= (keep if hole.thread or other.thread else rim) for other in near)
 
 
-def along_walls(ledger: Ledger, y: float, *, from_motor: bool) -> Iterator[Spot]:
+def along_walls(ledger: Ledger, y: float, start: float, *, from_motor: bool) -> Iterator[Spot]:
     """Yield places in the upright walls, from one end towards the middle.
 
     Args:
         ledger: Ledger of a sized block.
         y: Side wall to walk along, mm; its sign tells the side.
+        start: Distance from the seat at which to start in a side wall, mm.
         from_motor: True to start at the motor seat.
     """
     length, half = ledger.number("length"), ledger.number("width") / 2
@@ -53,8 +55,9 @@ def along_walls(ledger: Ledger, y: float, *, from_motor: bool) -> Iterator[Spot]
         side = 1.0 if y > 0 else -1.0
         yield from ((x, side * (half - i)) for i in range(int(half)))
         return
-    for i in range(int(length / 2 / _STEP)):
-        yield (length - i * _STEP if from_motor else i * _STEP), y
+    for i in range(int((length / 2 - start) / _STEP) + 1):
+        x = start + i * _STEP
+        yield (length - x if from_motor else x), y
 
 
 def first_free(

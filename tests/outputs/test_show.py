@@ -64,14 +64,8 @@ def test_a_rule_in_words_lists_its_inputs():
     ],
 )
 def test_a_formula_is_shown_with_its_numbers(rule, expected):
-    inputs = {
-        "motor__pilot_length": 3.0,
-        "bearing__pilot_length": 10.0,
-        "length": 90.0,
-        "coupling__length": 50.0,
-        "base_screw_length": 25.0,
-    }
-    assert show.substitution(made(rule, **inputs, side_wall=20.0)) == expected
+    inputs = {"motor__pilot_length": 3.0, "bearing__pilot_length": 10.0, "length": 90.0, "coupling__length": 50.0}
+    assert show.substitution(made(rule, **inputs, side_wall=20.0, base_screw_length=25.0)) == expected
 
 
 @pytest.mark.parametrize(
