@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import csv
 import difflib
 import re
 from collections.abc import Mapping
 from functools import lru_cache
+from pathlib import Path
 from types import MappingProxyType
 from typing import TYPE_CHECKING
 
@@ -200,7 +202,19 @@ def _conversion(written: str, unit: str) -> tuple[float, float]:
         return 1.0, 0.0
     if _UNIT.fullmatch(name) is None:
         raise _unknown(written, unit)
-    return _ask_pint(name, written, unit)
+    usual = usual_conversions().get((name, unit))
+    return usual or _ask_pint(name, written, unit)
+
+
+@lru_cache(maxsize=1)
+def usual_conversions() -> Mapping[tuple[str, str], tuple[float, float]]:
+    """Return factor and offset by (unit as written, default unit), computed beforehand by pint.
+
+    Loading pint takes longer than a whole check, so only a rare unit asks it. A test computes every row again.
+    """
+    with (Path(__file__).parent / "unit_factors.csv").open(encoding="utf-8", newline="") as file:
+        rows = [row for row in csv.reader(file) if row and not row[0].startswith("#")]
+    return {(written, unit): (float(factor), float(offset)) for written, unit, factor, offset in rows[1:]}
 
 
 def _tidy(written: str) -> str:

@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from blockgen.units import DIMENSIONS, UnitProblem, quantity, unit_names
+from blockgen.units import DIMENSIONS, UnitProblem, _ask_pint, quantity, unit_names, usual_conversions
 
 
 @pytest.mark.parametrize(
@@ -132,3 +132,9 @@ def _reads(unit, default):
 def test_default_units_need_no_pint():
     code = "import sys; from blockgen.units import quantity; quantity('40 mm', 'mm'); sys.exit('pint' in sys.modules)"
     assert subprocess.run([sys.executable, "-c", code], check=False).returncode == 0
+
+
+def test_usual_conversions_are_what_pint_says():
+    assert len(usual_conversions()) > 30
+    for (written, unit), (factor, offset) in usual_conversions().items():
+        assert _ask_pint(written, written, unit) == (factor, offset)

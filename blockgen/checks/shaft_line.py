@@ -29,12 +29,9 @@ def layout(plan: Plan) -> Finding:
         "feasible with nominal values only: in the worst case of the tolerances a shaft end, nut or key does not fit; "
         "measure journal and motor shaft and set the coupling to them", _GEOMETRY, "warn",
     )  # fmt: skip
-    length = plan.number("length")
-    first = float(low) if isinstance(low, (int, float)) else float("-inf")
-    last = float(high) if isinstance(high, (int, float)) else float("inf")
-    if first == float("-inf") or last == float("inf"):
-        return at_least(plan, ask, length, max(first, 0.0))
-    return within(plan, ask, length, (first, last))
+    if not isinstance(low, (int, float)) or not isinstance(high, (int, float)):
+        return remark(plan, ask, "warn", ask.miss)
+    return within(plan, ask, plan.number("length"), (low, high))
 
 
 def grips(plan: Plan) -> Iterator[Finding]:

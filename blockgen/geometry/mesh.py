@@ -70,7 +70,10 @@ def write_solid_stl(shape: TopoDS_Shape, path: Path, header: bytes) -> None:
     writer.ASCIIMode = False
     if not writer.Write(shape, str(path)):
         raise MachineError(f"cannot write {path}: is there room on the disk, and may you write there?")
-    stl = without_needles(path.read_bytes())
+    raw = path.read_bytes()
+    if len(raw) != 84 + 50 * int.from_bytes(raw[80:84], "little"):
+        raise MachineError(f"{path} was cut short while it was written; is there room on the disk?")
+    stl = without_needles(raw)
     if not sure and not is_closed(stl):
         raise KernelError("the triangles of the solid do not close; two cavities may touch along a line")
     path.write_bytes(header + stl[len(header) :])

@@ -32,7 +32,7 @@ from OCP.XCAFDoc import (
 )
 
 from blockgen.errors import KernelError, MachineError
-from blockgen.geometry.kernel import area_of, centre_of, volume_of
+from blockgen.geometry.kernel import area_of, centre_of, kernel_errors, volume_of
 
 Colour = tuple[float, float, float]
 
@@ -88,8 +88,8 @@ def write_step_document(part: StepPart, path: Path) -> None:
         MachineError: the file could not be written.
     """
     document = TDocStd_Document(TCollection_ExtendedString("XmlXCAF"))
-    _fill(document, part)
-    with kernel_settings():
+    with kernel_errors("the kernel could not translate the solid to STEP"), kernel_settings():
+        _fill(document, part)
         writer = STEPCAFControl_Writer()
         writer.SetNameMode(True)
         writer.SetColorMode(True)

@@ -16,8 +16,8 @@ ALWAYS = {SUMMARY_MD: "summary", SUMMARY_JSON: "summary", SPEC_TOML: "spec"}
 ENDINGS = {"block": "_block.step", "stl": "_block.stl"}
 CHOOSABLE = tuple(ENDINGS)
 
-# Most file systems take 255 bytes; the longest ending, the hidden folder's and the kernel's additions need room.
-_LONGEST = 200
+# Most file systems take 255 bytes; the longest ending and the marks of the hidden folder need room.
+_LONGEST = 230
 
 
 def stem(plan: Plan) -> str:

@@ -7,6 +7,7 @@ from collections.abc import Iterable, Mapping
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from blockgen.errors import MachineError
 from blockgen.outputs.names import stem
 from blockgen.plan import Feature, Plan
 from blockgen.spec.fingerprint import build_date
@@ -134,11 +135,11 @@ def _named_faces(block: BlockSolid, plan: Plan, texts: _Texts) -> list[NamedFace
 
 def _schema_and_data(kernel_text: str) -> tuple[str, str]:
     """Return the FILE_SCHEMA line and everything from DATA on."""
-    header, separator, data = kernel_text.partition("DATA;")
+    header, _, data = kernel_text.partition("DATA;")
     schema = re.search(r"FILE_SCHEMA\s*\(.*?\)\s*\)\s*;", header, re.DOTALL)
-    if schema is None or not separator:
-        raise ValueError("the kernel's STEP file has no schema or no data")
-    return re.sub(r"\s*\n\s*", "", schema[0]), separator + data
+    if schema is None or not data.rstrip().endswith("END-ISO-10303-21;"):
+        raise MachineError("the STEP file was cut short while it was written; is there room on the disk?")
+    return re.sub(r"\s*\n\s*", "", schema[0]), "DATA;" + data
 
 
 def header_text(file_name: str, description: str, plan: Plan, system: str, schema: str) -> str:

@@ -97,6 +97,10 @@ def _textures() -> Iterable[Annotation]:
 
 def _holes(ledger: Ledger, features: Sequence[Feature]) -> Iterable[Annotation]:
     """Yield one call-out and one position for each group of holes."""
+    for feature in features:
+        if feature.kind == "relief":
+            yield Annotation("relief.depth", "distance", "relief", "relief", feature.depth, ref="block.relief",
+                             text=feature.call_out, reason="the block stands on its two ends")  # fmt: skip
     groups: dict[str, Feature] = {}
     for feature in features:
         if feature.kind not in {"bore", "window", "relief"}:

@@ -72,6 +72,8 @@ def _enter_interval(ledger: Ledger, layout: Layout, tight: Layout) -> None:
     ):
         rule = f"bound by {_words(bounds)}" + ("" if key.endswith(("min", "max")) else ", tolerances taken off")
         finite = round(value, 6) if abs(value) != float("inf") else None
+        if key in {"length_low", "length_high"} and not tight.feasible:
+            finite, rule = None, "no length is feasible in the worst case of the tolerances"
         ledger.decide(key, finite, "mm", rule, _keys(bounds), _SOURCE)
 
 

@@ -65,9 +65,12 @@ def decide_bore_depth(ledger: Ledger, end: str) -> float:
     wanted = pilot_seat_depth(ledger, end)
     plain = ledger.number(f"{end}_through_bore") >= ledger.number(f"{end}_bore")
     left_too_thin = wall - wanted < ledger.number("practice.bore_shoulder")
-    value = wall if plain or left_too_thin else wanted
+    no_pilot = wanted <= 0
+    value = wall if plain or left_too_thin or no_pilot else wanted
     if value == wanted:
         rule = f"pilot length + {ledger.number('practice.pilot_depth_extra'):g}"
+    elif no_pilot:
+        rule = "no pilot enters the wall: the bore goes through plain"
     elif plain:
         rule = "the bore goes through the wall plain"
     else:

@@ -191,6 +191,7 @@ def _cut_depth(ledger: Ledger, height: float) -> float:
 
 
 def _plan(ledger: Ledger, parts: Parts, body: Body, features: tuple[Feature, ...], plate: tuple[Feature, ...]) -> Plan:
+    causes = contributors(ledger)
     screws = fasteners(ledger, (parts.bearing, parts.motor), parts.screw, features)
     return Plan(
         records=ledger.frozen(),
@@ -199,7 +200,7 @@ def _plan(ledger: Ledger, parts: Parts, body: Body, features: tuple[Feature, ...
         features=features,
         base_features=plate,
         annotations=annotate(ledger, features),
-        contributors=contributors(ledger),
+        contributors=causes,
         fasteners=screws,
         frames=frames(ledger),
         ligaments=ligament_map(features, body, rule_of(ledger)),

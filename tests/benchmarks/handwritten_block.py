@@ -67,7 +67,9 @@ def block(d: dict, holes: list) -> cq.Workplane:
     """Return the block."""
     length, width, height = d["length"], d["width"], d["height"]
     body = cq.Workplane("XY").box(length, width, height, centered=(False, True, False))
-    body = body.edges("|Z").fillet(d["outer_fillet"]).faces("<Z or >Z").edges().chamfer(d["edge_chamfer"])
+    if d["outer_fillet"] > 0:
+        body = body.edges("|Z").fillet(d["outer_fillet"])
+    body = body.faces("<Z or >Z").edges().chamfer(d["edge_chamfer"])
     window = (
         cq.Workplane("XY")
         .box(d["window_length"], d["window_width"], height, centered=(False, True, False))

@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 import pytest
 
 from blockgen.errors import MachineError
+from blockgen.geometry import mesh
 from blockgen.geometry.block import build_block
 from blockgen.geometry.mesh import face_meshes, is_closed, mesh_solid, without_needles, write_solid_stl
 from tests.geometry import sample_plans as samples
@@ -25,7 +28,7 @@ def test_face_meshes_close_the_block_and_face_outwards():
     block = build_block(samples.usual())
     meshes = face_meshes(block)
     assert list(meshes) == list(block.faces)
-    assert sum(_signed_volume(*mesh) for mesh in meshes.values()) == pytest.approx(block.volume, rel=5e-4)
+    assert sum(_signed_volume(*one) for one in meshes.values()) == pytest.approx(block.volume, rel=5e-4)
 
 
 def test_face_meshes_lie_on_their_faces():
@@ -63,3 +66,18 @@ def test_a_missing_triangle_is_noticed(tmp_path):
 def test_the_kernel_doubts_a_bore_that_just_touches_the_side_walls():
     assert mesh_solid(build_block(samples.usual()).shape)
     assert not mesh_solid(build_block(samples.with_bore_as_wide_as_window()).shape)
+
+
+def test_a_file_that_was_cut_short_is_refused(tmp_path, monkeypatch):
+    class Short:
+        """A writer on a full disk."""
+
+        ASCIIMode = True
+
+        def Write(self, shape, path):
+            Path(path).write_bytes(bytes(80) + (9).to_bytes(4, "little") + bytes(100))
+            return True
+
+    monkeypatch.setattr(mesh, "StlAPI_Writer", Short)
+    with pytest.raises(MachineError, match="cut short while it was written"):
+        write_solid_stl(build_block(samples.plain()).shape, tmp_path / "block.stl", bytes(80))

@@ -14,8 +14,8 @@ def test_folder_and_files_carry_number_and_revision(plan):
 
 
 def test_a_name_too_long_for_file_systems_is_wrong_input(plan):
-    number = Record("job.number", "\u00e9" * 110, "", "given", "", line=3)
-    with pytest.raises(InputError, match=r"job.number\n.*a name of 222 bytes\n.*at most 200 bytes"):
+    number = Record("job.number", "\u00e9" * 120, "", "given", "", line=3)
+    with pytest.raises(InputError, match=r"job.number\n.*a name of 242 bytes\n.*at most 230 bytes"):
         names.stem(replace(plan, records={**plan.records, "job.number": number}))
 
 

@@ -255,6 +255,15 @@ def test_time_stamp(date, epoch, expected, monkeypatch):
     assert time_stamp(replace(plan, records={**plan.records, "drawing.date": record})) == expected
 
 
+@pytest.mark.slow
+def test_a_file_that_was_cut_short_is_refused(block, tmp_path, monkeypatch):
+    from blockgen.geometry import step_document
+
+    monkeypatch.setattr(step_document, "write_step_document", lambda _, path: path.write_text("ISO-10303-21;\nHEADER;"))
+    with pytest.raises(MachineError, match="cut short while it was written"):
+        write_block_step(block, samples.usual(), tmp_path / "block.step", STATUS, "1")
+
+
 def test_description_without_title():
     assert part_description(samples.plan_of([], job_title=""), "released for review") == "released for review"
 

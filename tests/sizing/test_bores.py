@@ -45,5 +45,10 @@ def test_a_longer_pilot_asks_for_a_deeper_bore(length):
 
 
 def test_a_pilot_that_points_away_asks_for_no_seat():
-    plan = sized(bearing={"pilot_direction": "away"})
-    assert plan.number("bearing_wall_least") < sized(bearing={"pilot_length": 40}).number("bearing_wall_least")
+    for pilot, direction in ((50, "into_wall"), (62, "into_wall"), (62, "away")):
+        bore = sized(
+            bearing={"pilot_direction": direction, "pilot_diameter": pilot, "flange_size": 92, "bolt_circle": 86}
+        ).feature("bearing_bore")
+        starts = [s.start for s in bore.profile]
+        assert starts == sorted(starts)
+        assert all(s.end >= s.start for s in bore.profile), bore.profile

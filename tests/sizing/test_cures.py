@@ -37,6 +37,13 @@ def test_the_tests_own_method_knows_the_worked_example():
     assert not feasible(BOUNDS, SHORT)
 
 
+def fact(cure):
+    """Return the fact that a cure changes; a spec has one grip_min for both shafts."""
+    if cure.key == "coupling.grip_min":
+        return "coupling.journal_grip_min" if "journal" in cure.kind else "coupling.motor_grip_min"
+    return cure.key.removeprefix("block.") if cure.key.endswith("_wall") else cure.key
+
+
 def check_cures(bounds, values, cures):
     """Assert that each cure cures, and that slightly less does not."""
     for cure in cures:
@@ -44,16 +51,17 @@ def check_cures(bounds, values, cures):
         if cure.after is None:
             assert feasible([b for b in bounds if not b.removable], values)
             continue
-        assert cure.before == values[cure.key]
-        assert feasible(bounds, values | {cure.key: cure.after}), cure.text
+        key = fact(cure)
+        assert cure.before == values[key]
+        assert feasible(bounds, values | {key: cure.after}), cure.text
         back = 0.01 if cure.after < cure.before else -0.01
-        assert not feasible(bounds, values | {cure.key: cure.after + back}), cure.text
+        assert not feasible(bounds, values | {key: cure.after + back}), cure.text
 
 
 def test_cures_of_a_short_motor_shaft():
     cures = find_cures(BOUNDS, SHORT, FLOORS)
     check_cures(BOUNDS, SHORT, cures)
-    by_key = {c.key: c.after for c in cures}
+    by_key = {fact(c): c.after for c in cures}
     assert by_key["motor.shaft_length"] == pytest.approx(29.0)  # 65 <= d <= C + S - 14
     assert by_key["coupling.motor_grip_min"] == pytest.approx(7.0)
     assert "bearing_wall" not in by_key
@@ -76,8 +84,8 @@ def test_two_cycles_are_cured_together():
 
 def test_a_sized_wall_is_not_cured_below_its_floor():
     values = facts(bearing_wall=24.0)
-    assert "bearing_wall" in {c.key for c in find_cures(BOUNDS, values, FLOORS)}
-    assert "bearing_wall" not in {c.key for c in find_cures(BOUNDS, values, {"bearing_wall": 22.0})}
+    assert "bearing_wall" in {fact(c) for c in find_cures(BOUNDS, values, FLOORS)}
+    assert "bearing_wall" not in {fact(c) for c in find_cures(BOUNDS, values, {"bearing_wall": 22.0})}
 
 
 def test_an_access_hole_does_not_cure_a_small_bore():
@@ -137,10 +145,9 @@ def test_a_cure_written_into_the_spec_gives_a_block(changes):
     assert cures
     tried = 0
     for cure in cures:
-        key = f"block.{cure.key}" if cure.key in {"bearing_wall", "motor_wall"} else cure.key
-        table, name = key.split(".")
-        if cure.after is None or name not in MODELS[table].model_fields:
+        if cure.after is None:
             continue
+        table, name = cure.key.split(".")
         text = toml(changed(changed(COMPLETE, **changes), **{table: {name: cure.after}}))
         try:
             spec = parse_spec(text)

@@ -13,9 +13,9 @@ from tests.sizing.strategies import REQUIRED, ledger, sized
 
 def test_four_holes_on_the_diagonals():
     half = 90 / 2 / math.sqrt(2)
-    assert circle_positions(90, 4, 45) == pytest.approx(
-        [(half, half), (-half, half), (-half, -half), (half, -half)], abs=1e-6
-    )
+    expected = [(half, half), (-half, half), (-half, -half), (half, -half)]
+    for found, place in zip(circle_positions(90, 4, 45), expected, strict=True):
+        assert found == pytest.approx(place, abs=1e-6)
 
 
 def test_the_first_hole_stands_at_plus_y_and_the_next_is_higher():
@@ -40,7 +40,7 @@ def test_spacing_stands_for_a_circle():
 
 def test_free_positions_are_taken_as_they_are():
     points = [[36, 20], [-36, 20], [0, -37]]
-    found = flange(ledger(motor={"bolt_circle": None, "bolt_positions": points, "pilot_diameter": 50}), "motor")
+    found = flange(ledger(motor={"bolt_circle": None, "bolt_positions": points, "pilot_diameter": 50, "flange_size": 84}), "motor")
     assert found.positions == ((36, 20), (-36, 20), (0, -37))
 
 
