@@ -118,7 +118,7 @@ def _edge_breaks_in(body: Body, sizes: Sequence[float], open_ends: Sides) -> flo
 
 
 def run_out(feature: Feature, plan: Plan) -> float:
-    """Return how far the tool of a turned cavity runs past its far end, mm; 0 for a blind cavity.
+    """Return how far the tool of a turned cavity runs past its far end, mm; 0 where it ends in the material.
 
     Into a window it runs on past the corner radius, so that a bore wider than the flat part of the wall leaves no
     sliver in the corners. It never runs past the middle of the window.
@@ -127,7 +127,7 @@ def run_out(feature: Feature, plan: Plan) -> float:
         return 0.0
     pocket = _entered_pocket(feature, plan)
     if pocket is None:
-        return PLAIN_RUN_OUT
+        return PLAIN_RUN_OUT if _ends_outside(feature, plan.body) else 0.0
     axis = direction_index(feature.axis)
     corner = pocket.corner_radius if axis != axis_index(pocket) else 0.0
     return min(corner + PLAIN_RUN_OUT, (pocket.high[axis] - pocket.low[axis]) / 2)
@@ -145,19 +145,27 @@ def far_end(feature: Feature) -> Point:
     return (x, y, z)
 
 
+def _ends_outside(feature: Feature, body: Body) -> bool:
+    """Tell whether a turned cavity comes out of the block at its far end."""
+    axis, end = direction_index(feature.axis), far_end(feature)
+    low, high = ((0.0, body.length), (-body.width / 2, body.width / 2), (0.0, body.height))[axis]
+    return end[axis] <= low + SAME_PLACE or end[axis] >= high - SAME_PLACE
+
+
 def _entered_pocket(feature: Feature, plan: Plan) -> Pocket | None:
-    """Return the pocket at whose wall a through cavity ends."""
-    end = far_end(feature)
+    """Return the pocket at whose wall a through cavity ends, as a whole or in part."""
     for other in plan.features:
-        if other.pocket is not None and other.id in feature.opens_into and _holds(other.pocket, end):
+        if other.pocket is not None and other.id in feature.opens_into and _reached(other.pocket, feature):
             return other.pocket
     return None
 
 
-def _holds(pocket: Pocket, point: Point) -> bool:
+def _reached(pocket: Pocket, feature: Feature) -> bool:
+    along, end, radius = direction_index(feature.axis), far_end(feature), feature.profile[-1].end_radius
+    beside = [0.0 if i == along else radius for i in range(3)]
     return all(
-        low - SAME_PLACE <= value <= high + SAME_PLACE
-        for low, value, high in zip(pocket.low, point, pocket.high, strict=True)
+        low - wide - SAME_PLACE < value < high + wide + SAME_PLACE
+        for low, value, high, wide in zip(pocket.low, end, pocket.high, beside, strict=True)
     )
 
 

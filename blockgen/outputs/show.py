@@ -87,6 +87,11 @@ def input_list(record: Record) -> str:
     return ", ".join(f"{name} = {with_unit(i.value, i.unit)}" for name, i in record.inputs.items())
 
 
+def formula(record: Record) -> str:
+    """Return the formula of a rule, without the remark that may follow it behind a semicolon."""
+    return record.rule.partition("; ")[0]
+
+
 def substitution(record: Record) -> str:
     """Return the rule with the values of its inputs in place of their names; empty where it is not a formula.
 
@@ -97,7 +102,7 @@ def substitution(record: Record) -> str:
         return ""
     names = "|".join(re.escape(name) for name in sorted(values, key=lambda n: (-len(n), n)))
     pattern = re.compile(rf"(?<![\w.])(?:{names})(?!\w|\.\w)")
-    replaced = pattern.sub(lambda m: values[m.group()], record.rule)
+    replaced = pattern.sub(lambda m: values[m.group()], formula(record))
     return replaced if _OPERATOR.search(replaced) and not _WORD.search(replaced) else ""
 
 
@@ -123,7 +128,8 @@ def derivation(record: Record) -> str:
     result = with_unit(record.value, record.unit)
     numbers = substitution(record)
     if numbers:
-        return f"{record.rule} = {numbers} = {result}"
+        note = record.rule[len(formula(record)) :].removeprefix("; ")
+        return f"{formula(record)} = {numbers}" + (f"; {note}: {result}" if note else f" = {result}")
     inputs = input_list(record)
     return joined((record.rule, f"from {inputs}" if inputs else "", f"result {result}"), "; ")
 

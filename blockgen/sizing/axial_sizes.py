@@ -59,6 +59,19 @@ def _words(bounds: tuple[Bound, ...]) -> str:
     return " with ".join(bound.name for bound in bounds)
 
 
+def _formula(bounds: tuple[Bound, ...]) -> str:
+    """Return the sum of some bounds as a formula of their facts."""
+    factors: dict[str, float] = {}
+    for bound in bounds:
+        for key, factor in bound.terms:
+            factors[key] = factors.get(key, 0.0) + factor
+    signed = [
+        (f"{'-' if f < 0 else '+'} ", "" if abs(f) == 1 else f"{abs(f):g} x ", key) for key, f in factors.items() if f
+    ]
+    text = " ".join(sign + factor + key for sign, factor, key in sorted(signed, key=lambda part: part[0] == "- "))
+    return text.removeprefix("+ ")
+
+
 def _keys(bounds: tuple[Bound, ...]) -> tuple[str, ...]:
     return tuple(dict.fromkeys(key for bound in bounds for key, _ in bound.terms))
 
@@ -70,7 +83,14 @@ def _enter_interval(ledger: Ledger, layout: Layout, tight: Layout) -> None:
         ("length_low", tight.low, tight.low_bounds),
         ("length_high", tight.high, tight.high_bounds),
     ):
-        rule = f"bound by {_words(bounds)}" + ("" if key.endswith(("min", "max")) else ", tolerances taken off")
+        nominal = layout.low if key == "length_low" else layout.high
+        loss = (
+            ""
+            if key in {"length_min", "length_max"}
+            else f" {'+' if value > nominal else '-'} {abs(value - nominal):.3g}"
+        )
+        why = "" if not loss else ", worst case of the tolerances"
+        rule = f"{_formula(bounds)}{loss}; bound by {_words(bounds)}{why}"
         finite = round(value, 6) if abs(value) != float("inf") else None
         if key in {"length_low", "length_high"} and not tight.feasible:
             finite, rule = None, "no length is feasible in the worst case of the tolerances"
@@ -89,8 +109,8 @@ def _enter_length(ledger: Ledger, layout: Layout, tight: Layout, given: float | 
         return
     low, high = (tight.low, tight.high) if tight.feasible else (layout.low, layout.high)
     steps = (ledger.number("practice.length_step"), ledger.number("practice.length_fine_step"))
-    what = "middle of the interval after tolerances" if tight.feasible else "middle of the nominal interval"
-    rule = f"{what}, to {steps[0]:g}, to {steps[1]:g} where that leaves it"
+    what = "(length_low + length_high) / 2" if tight.feasible else "(length_min + length_max) / 2"
+    rule = f"{what}; middle of the interval, to {steps[0]:g}, to {steps[1]:g} where that leaves it"
     ledger.decide("length", round(nearest_inside(low, high, steps), 6), "mm", rule, using, _SOURCE, band=band)
 
 
@@ -101,18 +121,18 @@ def _enter_coupling(ledger: Ledger, layout: Layout, tight: Layout) -> None:
     if inner[0] <= inner[1]:
         low, high = inner
     position = round(nearest_inside(low, high, (0.5, 0.1)), 6)
-    rule = f"middle of the range {low:.2f} to {high:.2f} at this length; the fitter sets it"
+    rule = f"({low:.3f} + {high:.3f}) / 2; middle of what this length allows, to 0.5 or 0.1; the fitter sets it"
     setting = ledger.number("practice.setting_tolerance")
     using: tuple[str, ...] = ("length", "practice.setting_tolerance", "screw.journal_reach", "coupling.length")
     ledger.decide("coupling_position", position, "mm", rule, using, _SOURCE, band=Band(setting, -setting))
     journal, reach = ledger.number("screw.journal_reach"), ledger.number("motor.shaft_length")
     end = position + ledger.number("coupling.length")
     for key, value, rule, using in (
-        ("journal_grip", journal - position, "journal_reach - coupling_position",
+        ("journal_grip", journal - position, "screw.journal_reach - coupling_position",
          ("screw.journal_reach", "coupling_position")),
-        ("motor_grip", end - (length - reach), "coupling_position + coupling length - (length - shaft_length)",
+        ("motor_grip", end - (length - reach), "coupling_position + coupling.length - (length - motor.shaft_length)",
          ("coupling_position", "coupling.length", "length", "motor.shaft_length")),
-        ("shaft_gap", length - reach - journal, "length - shaft_length - journal_reach",
+        ("shaft_gap", length - reach - journal, "length - motor.shaft_length - screw.journal_reach",
          ("length", "motor.shaft_length", "screw.journal_reach")),
     ):  # fmt: skip
         ledger.decide(key, round(value, 6), "mm", rule, using, "geometry along the shaft")

@@ -21,12 +21,12 @@ def decide_plate_thread(ledger: Ledger, screw: BaseScrew) -> None:
         return
     pitches = ledger.number("practice.thread_extra_pitches") * screw.thread.pitch
     depth = min(up(ledger.number("base_engagement") + pitches, 0.5), ledger.number("base.thickness"))
-    rule = "engagement + 2 pitches, up to 0.5, at most the base plate"
-    ledger.decide("plate_thread_depth", depth, "mm", rule, ("base_engagement", "practice.thread_extra_pitches"),
-                  "common practice, no source")  # fmt: skip
+    rule = "base_engagement + practice.thread_extra_pitches x base_screw_pitch; up to 0.5, at most the base plate"
+    using = ("base_engagement", "practice.thread_extra_pitches", "base_screw_pitch")
+    ledger.decide("plate_thread_depth", depth, "mm", rule, using, "common practice, no source")
     drill = up(depth + drill_runout(screw.thread), 0.5)
-    ledger.decide("plate_drill_depth", drill, "mm", "full thread + run-out, up to 0.5", ("plate_thread_depth",),
-                  "DIN 76-1, from memory")  # fmt: skip
+    rule = f"plate_thread_depth + {drill_runout(screw.thread):.4g}; run-out, up to 0.5"
+    ledger.decide("plate_drill_depth", drill, "mm", rule, ("plate_thread_depth",), "DIN 76-1, from memory")
 
 
 def base_plate_features(

@@ -70,6 +70,8 @@ def decide_base_screw(ledger: Ledger) -> BaseScrew:
         name, rule = _choose(ledger, grade, count)
         ledger.decide("base_screw", name, "", rule, using, "VDI 2230 preload form; size by flange: common practice")
     screw = known_thread(name, "base.screw")
+    ledger.decide("base_screw_pitch", screw.pitch, "mm", "of the thread", ("base_screw",), "ISO 261")
+    ledger.decide("base_screw_diameter", screw.diameter, "mm", "of the thread", ("base_screw",), "ISO 261")
     below = ledger.text("base.screw_from") == "below"
     hole, head = clearance_hole(screw.size), counterbore(screw.size).diameter
     ledger.decide("base_screw_hole", hole, "mm", "clearance hole, medium", ("base_screw",), "ISO 273")
@@ -112,12 +114,12 @@ def screw_wall(ledger: Ledger, screw: BaseScrew) -> float:
     if screw.from_below:
         key = "practice.thread_edge_least" if ledger.text("block.window_axis") == "y" else "practice.thread_edge"
         value = 2 * ledger.number(key) * screw.thread.diameter
-        rule = f"tapped from below: 2 x {ledger.number(key):g} x d of {screw.thread.designation}"
+        rule = f"2 x {key} x base_screw_diameter; tapped from below"
     else:
         value = screw.head + 2 * ledger.number("practice.counterbore_rim")
-        rule, key = f"counterbore of {screw.thread.designation} + 2 rims", "practice.counterbore_rim"
+        rule, key = "base_counterbore_diameter + 2 x practice.counterbore_rim", "practice.counterbore_rim"
     ledger.decide(
-        "base_screw_wall", value, "mm", rule, ("base_counterbore_diameter", "base_screw", key),
+        "base_screw_wall", value, "mm", rule, ("base_counterbore_diameter", "base_screw_diameter", key),
         "DIN 974-1; common practice",
     )  # fmt: skip
     return value
@@ -157,13 +159,13 @@ def decide_base_length(ledger: Ledger, screw: BaseScrew, base: Material) -> None
     rule = f"preferred length, at most {slender:g} d or one that reaches; {why}"
     ledger.decide("base_screw_length", length, "mm", rule, using, "ISO 4762 preferred lengths, from memory")
     depth = round(height - clamped, 6)
-    rule = "height + least engagement - screw length" if deepened else "head height + 0.4..0.6, up to 0.5"
+    rule = "height + base_engagement_least - base_screw_length" if deepened else "head height + 0.4..0.6, up to 0.5"
     ledger.decide(
         "base_counterbore_depth", depth, "mm", rule, (*using, "base_screw_length"), "common practice, no source"
     )
-    rule = "screw length - (height - counterbore depth)"
+    rule = "base_screw_length - (height - base_counterbore_depth)"
     using = ("base_screw_length", "height", "base_counterbore_depth")
-    rule += ", at most the base plate"
+    rule += "; at most the base plate"
     engaged = min(length - clamped, ledger.number("base.thickness"))
     ledger.decide("base_engagement", round(engaged, 6), "mm", rule, (*using, "base.thickness"), "")
 
@@ -199,11 +201,23 @@ def decide_thread_from_below(ledger: Ledger, screw: BaseScrew, block: Material) 
     using = ("base.thickness", "base_engagement_least", "base_screw")
     ledger.decide("base_screw_length", length, "mm", rule, using, "ISO 4762 preferred lengths, from memory")
     ledger.decide(
-        "base_engagement", length - plate, "mm", "screw length - base plate", (*using, "base_screw_length"), ""
+        "base_engagement", length - plate, "mm", "base_screw_length - base.thickness", (*using, "base_screw_length"), ""
     )
     depth = up(length - plate + 2 * screw.thread.pitch, 0.5)
-    ledger.decide("base_thread_depth", depth, "mm", "engagement + 2 pitches, up to 0.5", ("base_engagement",), "")
+    ledger.decide(
+        "base_thread_depth",
+        depth,
+        "mm",
+        "base_engagement + 2 x base_screw_pitch; up to 0.5",
+        ("base_engagement", "base_screw_pitch"),
+        "",
+    )
     drill = up(depth + drill_runout(screw.thread), 0.5)
     ledger.decide(
-        "base_drill_depth", drill, "mm", "full thread + run-out", ("base_thread_depth",), "DIN 76-1, from memory"
+        "base_drill_depth",
+        drill,
+        "mm",
+        f"base_thread_depth + {drill_runout(screw.thread):.4g}; run-out, up to 0.5",
+        ("base_thread_depth",),
+        "DIN 76-1, from memory",
     )

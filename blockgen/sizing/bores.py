@@ -68,7 +68,7 @@ def decide_bore_depth(ledger: Ledger, end: str) -> float:
     no_pilot = wanted <= 0
     value = wall if plain or left_too_thin or no_pilot else wanted
     if value == wanted:
-        rule = f"pilot length + {ledger.number('practice.pilot_depth_extra'):g}"
+        rule = f"{end}.pilot_length + practice.pilot_depth_extra"
     elif no_pilot:
         rule = "no pilot enters the wall: the bore goes through plain"
     elif plain:

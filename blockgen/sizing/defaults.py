@@ -191,7 +191,7 @@ def _bearing_defaults(ledger: Ledger) -> None:
     if not ledger.known("bearing.pilot_upper"):
         assume(ledger, "bearing.pilot_fit", "h6", "", "usual class of a bearing housing spigot")
     pilot = ledger.number("bearing.pilot_diameter")
-    rule = "0.25 x pilot diameter, at most 15 mm"
+    rule = "0.25 x bearing.pilot_diameter; to the nearest 1, at most 15"
     assume(ledger, "bearing.pilot_length", min(round(0.25 * pilot), 15), "mm", rule, "bearing.pilot_diameter")
     if not ledger.known("screw.journal_reach"):
         reach = ledger.number("screw.shoulder_to_end") - ledger.number_or("bearing.shoulder_offset", 0.0)
@@ -200,7 +200,7 @@ def _bearing_defaults(ledger: Ledger) -> None:
         ledger.decide("screw.journal_reach", reach, "mm", rule, using, "contract of the spec", origin="sized")
     into = ledger.number("bearing.pilot_length") if ledger.text("bearing.pilot_direction") == "into_wall" else 0.0
     reach = into + round(0.6 * ledger.number("screw.journal_diameter"))
-    rule = "pilot length into the wall + lock nut and seal, 0.6 x journal diameter"
+    rule = "bearing.pilot_length + 0.6 x screw.journal_diameter; wall, lock nut and seal, to the nearest 1"
     using = ("bearing.pilot_length", "screw.journal_diameter")
     assume(ledger, "bearing.nut_reach", reach, "mm", rule, *using)
 
@@ -212,12 +212,19 @@ def _coupling_defaults(ledger: Ledger) -> None:
     if ledger.known("coupling.hub_length"):
         most, rule = ledger.number("coupling.hub_length"), "the hub length"
     else:
-        most, rule = (length - gap) / 2, "half of length less the least gap"
+        most, rule = (length - gap) / 2, "(coupling.length - coupling.gap_min) / 2"
     using = ("coupling.hub_length", "coupling.length", "coupling.gap_min")
     assume(ledger, "coupling.grip_max", most, "mm", rule, *using)
     assume(ledger, "coupling.hub_length", ledger.number("coupling.grip_max"), "mm", "equals", "coupling.grip_max")
     half = ledger.number("coupling.hub_length") / 2
-    assume(ledger, "coupling.clamp_position", half, "mm", "clamp screw at mid hub", "coupling.hub_length")
+    assume(
+        ledger,
+        "coupling.clamp_position",
+        half,
+        "mm",
+        "coupling.hub_length / 2; clamp screw at mid hub",
+        "coupling.hub_length",
+    )
     _grip_least(ledger, "journal", "screw.journal_diameter")
     _grip_least(ledger, "motor", "motor.shaft_diameter")
 
@@ -233,12 +240,12 @@ def _grip_least(ledger: Ledger, end: str, shaft: str) -> None:
         )  # fmt: skip
         return
     value = min(ledger.number(shaft), 0.9 * ledger.number("coupling.grip_max"))
-    assume(ledger, key, value, "mm", "1 x shaft diameter, at most 0.9 x grip_max", shaft, "coupling.grip_max")
+    assume(ledger, key, value, "mm", "min(diameter, 0.9 x grip_max)", shaft, "coupling.grip_max")
 
 
 def _journal_smooth(ledger: Ledger) -> None:
     value = ledger.number("screw.journal_reach") - ledger.number("bearing.nut_reach")
-    rule = "smooth from the lock nut to the end: journal_reach - nut_reach"
+    rule = "screw.journal_reach - bearing.nut_reach; smooth from the lock nut to the end"
     assume(ledger, "screw.journal_smooth_length", value, "mm", rule, "screw.journal_reach", "bearing.nut_reach")
 
 

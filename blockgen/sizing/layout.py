@@ -16,10 +16,11 @@ _FACTS = (
     "screw.journal_reach", "screw.journal_smooth_length", "motor.shaft_length", "motor.shaft_smooth_length",
     "coupling.length", "coupling.clearance", "coupling.clamp_position", "coupling.clamp_access_radius",
     "coupling.journal_grip_min", "coupling.motor_grip_min", "coupling.grip_max", "coupling.gap_min",
-    "bearing.nut_reach",
+    "bearing.nut_reach", "motor.pilot_length",
 )  # fmt: skip
 # Lengths whose tolerance moves a bound; the coupling's grips and clearances are limits themselves.
-_TOLERANCED = ("screw.journal_reach", "motor.shaft_length", "coupling.length", "bearing.nut_reach", "motor_pilot_reach",
+_TOLERANCED = ("screw.journal_reach", "motor.shaft_length", "coupling.length", "bearing.nut_reach",
+               "motor.pilot_length",
                "bearing_wall", "motor_wall")  # fmt: skip
 
 
@@ -89,7 +90,7 @@ def clearance_bounds() -> tuple[Bound, ...]:
     return (
         Bound("lock nut clearance", "c_min", (("bearing.nut_reach", 1), clear),
               "the coupling must stay clear of the lock nut or seal"),
-        Bound("motor pilot clearance", "d_min", (length, ("motor_pilot_reach", 1), clear),
+        Bound("motor pilot clearance", "d_min", (length, ("motor.pilot_length", 1), clear),
               "the coupling must stay clear of the motor pilot"),
         Bound("key to bearing-side clamp screw", "c_min", (("bearing_wall", 1), key, position),
               "the key must reach the bearing-side clamp screw inside the window", removable=True),
@@ -136,7 +137,6 @@ def axial_task(ledger: Ledger, floors: tuple[float, float], usual: tuple[float, 
         window: Least window length, mm.
     """
     facts = {key: ledger.number(key) for key in _FACTS}
-    facts["motor_pilot_reach"] = ledger.number("motor.pilot_length")
     facts |= {"bearing_wall": usual[0], "motor_wall": usual[1], "least_window_length": window}
     for key in ("base.length_available", "block.window_length"):
         if ledger.known(key):

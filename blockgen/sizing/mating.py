@@ -118,6 +118,7 @@ def flange(ledger: Ledger, end: str) -> Flange:
     using = (f"{end}.bolt_thread", f"{end}.bolt_hole")
     ledger.decide(f"{end}_thread", screw.designation, "", rule, using, "ISO 273, ISO 261")
     ledger.decide(f"{end}_thread_diameter", screw.diameter, "mm", "of the thread", (f"{end}_thread",), "ISO 261")
+    ledger.decide(f"{end}_thread_pitch", screw.pitch, "mm", "of the thread", (f"{end}_thread",), "ISO 261")
     hole = ledger.number(f"{end}.bolt_hole") if not tapped and ledger.known(f"{end}.bolt_hole") else None
     width, height = _outline(ledger, end)
     shape_round = ledger.text(f"{end}.flange_shape") == "round"

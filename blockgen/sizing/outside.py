@@ -39,23 +39,27 @@ def decide_width(ledger: Ledger, flanges: Sequence[Flange], side_wall: float, sc
     cavity = 0.0 if across else ledger.number("window_width") + 2 * side_wall
     if ledger.known("block.side_wall") and not across and not ledger.known("block.width"):
         return _width_of_given_wall(ledger, max(seat, cavity, screw_span))
+    edge = "block.outer_fillet" if ledger.number("block.outer_fillet") else "block.edge_chamfer"
+    size = _outline(ledger, broad.end, "width")
     wants = [
-        (f"{broad.end} flange and the seat around it", seat),
-        ("window and two side walls", cavity),
-        ("base screws clear of the seat holes", screw_span),
+        (f"{size} + 2 x (practice.flange_margin + {edge})", f"{broad.end} flange on its seat", seat),
+        ("window_width + 2 x side_wall_least", "window between side walls", cavity),
+        (f"{screw_span:.2f}", "base screws clear of the seat holes", screw_span),
     ]
-    what, least = max(wants, key=lambda item: item[1])
-    using = (
-        "motor.flange_size", "bearing.flange_size", "practice.flange_margin", "block.edge_chamfer",
-        "block.outer_fillet", "window_width", "side_wall_least",
-    )  # fmt: skip
-    return _enter(ledger, "width", least, what, using)
+    using = (size, "practice.flange_margin", edge, "window_width", "side_wall_least")
+    return _enter(ledger, "width", max(wants, key=lambda want: want[2]), using)
+
+
+def _outline(ledger: Ledger, end: str, side: str) -> str:
+    """Return the key of a flange's width or height: of its own, else its size."""
+    key = f"{end}.flange_{side}"
+    return key if ledger.known(key) else f"{end}.flange_size"
 
 
 def _width_of_given_wall(ledger: Ledger, least: float) -> float:
     value = ledger.number("window_width") + 2 * ledger.number("block.side_wall")
     using = ("window_width", "block.side_wall")
-    ledger.decide("width", value, "mm", "window width + 2 given side walls", using)
+    ledger.decide("width", value, "mm", "window_width + 2 x block.side_wall; side wall given", using)
     ledger.decide("width_least", least, "mm", "flange seats, window with side walls, base screws", using, _SOURCE)
     return value
 
@@ -69,33 +73,37 @@ def decide_height(ledger: Ledger, flanges: Sequence[Flange], roof: float) -> flo
         roof: Least wall above a window across, mm; 0 for a window from above.
     """
     high = max(flanges, key=lambda f: f.half_height)
-    shaft = ledger.number("base.shaft_height")
+    shaft, margin = ledger.number("base.shaft_height"), seat_margin(ledger, "flat")
+    size = _outline(ledger, high.end, "height")
     wants = [
-        (
-            f"shaft height, {high.end} flange and the seat above it",
-            shaft + high.half_height + seat_margin(ledger, "flat"),
-        ),
-        ("shaft height, window across and its roof", shaft + ledger.number("window_width") / 2 + roof if roof else 0.0),
-    ]
-    what, least = max(wants, key=lambda item: item[1])
+        (f"base.shaft_height + {size} / 2 + practice.flange_margin + block.edge_chamfer",
+         f"{high.end} flange on its seat", shaft + high.half_height + margin),
+        ("base.shaft_height + window_width / 2 + side_wall_least", "roof over the window across",
+         shaft + ledger.number("window_width") / 2 + roof if roof else 0.0),
+    ]  # fmt: skip
     using = (
-        "base.shaft_height", "motor.flange_size", "bearing.flange_size", "practice.flange_margin", "block.edge_chamfer",
-    )  # fmt: skip
-    return _enter(ledger, "height", least, what, using)
+        "base.shaft_height",
+        size,
+        "practice.flange_margin",
+        "block.edge_chamfer",
+        "window_width",
+        "side_wall_least",
+    )
+    return _enter(ledger, "height", max(wants, key=lambda want: want[2]), using)
 
 
-def _enter(ledger: Ledger, key: str, least: float, what: str, using: tuple[str, ...]) -> float:
-    given = f"block.{key}"
+def _enter(ledger: Ledger, key: str, want: tuple[str, str, float], using: tuple[str, ...]) -> float:
+    """Enter an outside size in mm and the least one: given, or the greatest want (formula, words, mm) rounded up."""
+    given, (formula, what, least) = f"block.{key}", want
     step = ledger.number("practice.size_step")
     if ledger.known(given):
         value, origin = ledger.number(given), ledger[given].origin
-        ledger.decide(
-            key, value, "mm", f"given; at least {least:.2f} for {what}", (given, *using), _SOURCE, origin=origin
-        )
+        rule = f"given; at least {least:.2f} for: {what}"
+        ledger.decide(key, value, "mm", rule, (given, *using), _SOURCE, origin=origin)
     else:
         value = up(least, step)
-        ledger.decide(key, value, "mm", f"{what} = {least:.2f}, up to the next {step:g}", using, _SOURCE)
-    ledger.decide(f"{key}_least", least, "mm", what, using, _SOURCE)
+        ledger.decide(key, value, "mm", f"{formula}; {what}, up to the next {step:g}", using, _SOURCE)
+    ledger.decide(f"{key}_least", least, "mm", f"{formula}; {what}", using, _SOURCE)
     return value
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from blockgen.mechanics.bolts import effective_bearing_diameter, stress_area, torsion_factor
 from blockgen.plan import Fastener, Feature
 from blockgen.record import Ledger
 from blockgen.sizing.base_screws import BaseScrew
@@ -12,9 +13,12 @@ from blockgen.sizing.mating import Flange
 from blockgen.sizing.seats import FLANGE_CLASS, LENGTHS
 from blockgen.sizing.window import least_flange_engagement
 from blockgen.standards.iso273 import clearance_hole
+from blockgen.standards.iso898 import property_class
 from blockgen.standards.pins import pin_length
 from blockgen.standards.screws import cap_screw
 from blockgen.standards.threads import Thread
+
+_VDI = "VDI 2230 form, from memory"
 
 
 def decide_screw_into_flange(ledger: Ledger, flange: Flange) -> None:
@@ -27,7 +31,7 @@ def decide_screw_into_flange(ledger: Ledger, flange: Flange) -> None:
     using = (f"{end}_wall", "practice.engagement_flange")
     rule = "shortest preferred length of at least wall + 1.25 d; see that it does not bottom in the flange"
     ledger.decide(f"{end}_screw_length", length, "mm", rule, using, LENGTHS)
-    rule = "screw length - wall"
+    rule = f"{end}_screw_length - {end}_wall"
     ledger.decide(
         f"{end}_engagement", round(length - clamped, 6), "mm", rule, (f"{end}_screw_length", f"{end}_wall"), ""
     )
@@ -57,12 +61,19 @@ def _tightening(ledger: Ledger, where: str, screw: Thread, grade: str) -> tuple[
     preload = screw_preload(ledger, screw, grade)
     torque = screw_torque(ledger, screw, preload, head, clearance_hole(screw.size))
     using = ("practice.preload_use", "practice.thread_friction", f"{where}_screw", f"{where}_thread")
-    rule = f"90 % of the yield point of class {grade}, thread friction included"
-    ledger.decide(f"{where}_preload", round(preload, 1), "N", rule, using, "VDI 2230 form, from memory")
-    rule = "F (0.159 P + 0.578 d2 mu + Dkm/2 mu)"
-    ledger.decide(
-        f"{where}_torque", round(torque, 2), "N*m", rule, (*using, f"{where}_preload"), "VDI 2230 form, from memory"
+    friction = ledger.number("practice.thread_friction")
+    strength = property_class(grade, screw.diameter).yield_strength
+    area = stress_area(screw.pitch_diameter, screw.root_diameter)
+    torsion = torsion_factor(screw.pitch, screw.pitch_diameter, screw.root_diameter, friction)
+    rule = f"practice.preload_use x {strength:g} x {area:.3f} / {torsion:.4f}; yield point, stress area, torsion"
+    ledger.decide(f"{where}_preload", round(preload, 1), "N", rule, using, _VDI)
+    mean = effective_bearing_diameter(head, clearance_hole(screw.size)) / 2
+    mu = "practice.thread_friction"
+    rule = (
+        f"{where}_preload / 1000 x ({screw.pitch:.4g} / (2 pi) + 0.577 x {screw.pitch_diameter:.4g} x {mu} "
+        f"+ {mean:.4g} x {mu}); pitch, pitch diameter, half the mean diameter under the head"
     )
+    ledger.decide(f"{where}_torque", round(torque, 2), "N*m", rule, (*using, f"{where}_preload"), _VDI)
     return round(preload, 1), round(torque, 2)
 
 

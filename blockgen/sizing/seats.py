@@ -71,15 +71,18 @@ def decide_seat_thread(ledger: Ledger, flange: Flange, block: Material) -> SeatT
     least = decide_engagement(ledger, f"{end}_engagement_least", screw, block, FLANGE_CLASS)
     engagement = _decide_flange_screw(ledger, flange, least)
     depth = up(engagement + ledger.number("practice.thread_extra_pitches") * screw.pitch, 0.5)
-    rule = f"engagement + 2 pitches of {screw.pitch:g}, up to 0.5"
-    using = (f"{end}_engagement", "practice.thread_extra_pitches")
+    rule = f"{end}_engagement + practice.thread_extra_pitches x {end}_thread_pitch; up to 0.5"
+    using = (f"{end}_engagement", "practice.thread_extra_pitches", f"{end}_thread_pitch")
     ledger.decide(f"{end}_thread_depth", depth, "mm", rule, using, "common practice, no source")
     drill = up(depth + drill_runout(screw), 0.5)
-    rule = f"full thread + run-out {drill_runout(screw):g} of {screw.designation}, up to 0.5"
+    rule = f"{end}_thread_depth + {drill_runout(screw):.4g}; run-out of {screw.designation}, up to 0.5"
     ledger.decide(f"{end}_drill_depth", drill, "mm", rule, (f"{end}_thread_depth",), "DIN 76-1, from memory")
     point = point_length(screw.tap_drill, ledger.number("practice.drill_point_angle"))
     clear = max(screw.pitch, least_cavity_wall(ledger, screw.diameter))
-    return SeatThread(least, depth, drill, point, drill + point + clear)
+    rule = f"{end}_drill_depth + {point:.3f} + {clear:.3g}; drill point and wall behind it"
+    blind = round(drill + point + clear, 6)
+    ledger.decide(f"{end}_blind_wall", blind, "mm", rule, (f"{end}_drill_depth",), "common practice, no source")
+    return SeatThread(least, depth, drill, point, blind)
 
 
 def _decide_flange_screw(ledger: Ledger, flange: Flange, least: float) -> float:
@@ -95,7 +98,7 @@ def _decide_flange_screw(ledger: Ledger, flange: Flange, least: float) -> float:
     length = next((n for n in lengths if n >= clamped + least), lengths[-1])
     rule = "shortest preferred length of at least flange thickness + least engagement"
     ledger.decide(key, length, "mm", rule, using, LENGTHS)
-    rule = "screw length - flange thickness"
+    rule = f"{end}_screw_length - {end}.flange_thickness"
     value = round(max(length - clamped, 0.0), 6)
     ledger.decide(f"{end}_engagement", value, "mm", rule, (key, f"{end}.flange_thickness"), "")
     return value

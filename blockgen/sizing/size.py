@@ -154,7 +154,11 @@ def _inside(ledger: Ledger, parts: Parts) -> None:
     decide_screw_into_flange(ledger, parts.motor)
     length = ledger.number("length") - ledger.number("bearing_wall") - ledger.number("motor_wall")
     ledger.decide(
-        "window_length", round(length, 6), "mm", "length - both walls", ("length", "bearing_wall", "motor_wall")
+        "window_length",
+        round(length, 6),
+        "mm",
+        "length - bearing_wall - motor_wall",
+        ("length", "bearing_wall", "motor_wall"),
     )
 
 

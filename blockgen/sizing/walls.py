@@ -68,17 +68,34 @@ def decide_wall(ledger: Ledger, end: str, value: float, floor: float, usual: flo
     """Enter an end wall in mm with the reason for its thickness."""
     key = f"{end}_wall"
     using = (
-        f"{end}.pilot_length", f"{end}_drill_depth", f"{end}_engagement", "practice.wall_usual", "practice.wall_least",
-        "window_width",
+        f"{end}.pilot_length", "practice.pilot_depth_extra", f"{end}_blind_wall", f"{end}_engagement_least",
+        "practice.wall_usual", "practice.wall_least",
     )  # fmt: skip
     if ledger.known(f"block.{key}"):
         origin = ledger[f"block.{key}"].origin
         rule = f"given; usual {usual:g}, floor {floor:g}"
         ledger.decide(key, value, "mm", rule, (f"block.{key}", *using), _SOURCE, origin=origin)
     else:
-        rule = f"usual wall for pilot, blind threads and {ledger.number('practice.wall_usual'):g}"
+        rule = _usual_rule(ledger, end, usual)
         if value < usual:
             rule = f"thinned from the usual {usual:g} so that a length exists (floor {floor:g})"
             ledger.remark(f"The {end} wall is {value:g} mm, thinned from {usual:g} mm so that a length exists.")
         ledger.decide(key, value, "mm", rule, using, _SOURCE)
-    ledger.decide(f"{key}_least", floor, "mm", "pilot carried, thread engagement, least wall", using, _SOURCE)
+    ledger.decide(
+        f"{key}_least", floor, "mm", "greatest of least wall, pilot carried, thread engagement", using, _SOURCE
+    )
+
+
+def _usual_rule(ledger: Ledger, end: str, usual: float) -> str:
+    """Return which of the wants made the usual wall."""
+    pilot = pilot_seat_depth(ledger, end) if end == "bearing" else 0.0
+    wants = (
+        ("practice.wall_usual; usual wall", ledger.number("practice.wall_usual")),
+        (
+            f"{end}_blind_wall; tapped holes end in front of the window, up to 0.5",
+            ledger.number_or(f"{end}_blind_wall", 0.0),
+        ),
+        (f"{end}.pilot_length + practice.pilot_depth_extra; the pilot is carried fully, up to 0.5", pilot),
+    )
+    fitting = [(rule, value) for rule, value in wants if value <= usual + 1e-6]
+    return max(fitting, key=lambda want: want[1], default=("as the base screws in it need", 0.0))[0]

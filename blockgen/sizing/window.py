@@ -16,20 +16,20 @@ _CUTTERS = (6.0, 8.0, 10.0, 12.0, 16.0, 20.0, 25.0)
 def decide_window_width(ledger: Ledger, motor: Flange) -> float:
     """Decide the window width in mm: coupling swing, spanner and, for a tapped flange, screw heads."""
     clear = ledger.number("coupling.clearance")
-    wants = [("coupling swing + 2 clearances", ledger.number("coupling.swing_diameter") + 2 * clear)]
-    for key, what in (("bearing.nut_outer_diameter", "lock nut"), ("bearing.spanner_diameter", "spanner")):
-        if ledger.known(key):
-            wants.append((f"{what} + 2 clearances", ledger.number(key) + 2 * clear))
+    wants = [("coupling.swing_diameter + 2 x coupling.clearance", ledger.number("coupling.swing_diameter") + 2 * clear)]
+    hardware = [key for key in ("bearing.nut_outer_diameter", "bearing.spanner_diameter") if ledger.known(key)]
+    wants += [(f"{key} + 2 x coupling.clearance", ledger.number(key) + 2 * clear) for key in hardware]
     if motor.tapped:
-        wants.append(("screw heads of the tapped motor flange with room for the key", _head_span(ledger, motor)))
+        span = _head_span(ledger, motor)
+        wants.append((f"screw heads of the tapped motor flange with room for the key, {span:.2f} across", span))
     if ledger.known("window_corner_room"):
         room = ledger.number("window_corner_room")
-        wants.append((f"coupling swing + 2 clearances + {room:.2f} for the corner radius", wants[0][1] + room))
+        wants.append((f"{wants[0][0]} + window_corner_room", wants[0][1] + room))
     what, width = max(wants, key=lambda item: item[1])
     if ledger.known("block.window_width"):
         return _take_given(ledger, "window_width", width, what)
     value = up(width, ledger.number("practice.size_step"))
-    rule = f"{what} = {width:.2f}, up to the next {ledger.number('practice.size_step'):g}"
+    rule = f"{what}; up to the next {ledger.number('practice.size_step'):g}"
     using = (
         "coupling.swing_diameter", "coupling.clearance", "bearing.nut_outer_diameter", "bearing.spanner_diameter",
         "window_corner_room", "practice.key_clearance", "practice.size_step",
@@ -102,7 +102,7 @@ def decide_corner_radius(ledger: Ledger, depth: float, width: float) -> float:
     if ledger.known("block.window_corner_radius"):
         return _take_given(ledger, "window_corner_radius", least, "1.1 x cutter radius")
     value = min(up(least, 0.5), math.floor(width))
-    rule = f"1.1 x cutter radius = {least:.2f}, up to 0.5"
+    rule = "practice.corner_factor x block.cutter_diameter / 2; up to 0.5"
     using = ("block.cutter_diameter", "practice.corner_factor")
     ledger.decide("window_corner_radius", value, "mm", rule, using, "common practice, no source")
     ledger.decide("window_corner_radius_least", least, "mm", "1.1 x cutter radius", using, "common practice, no source")

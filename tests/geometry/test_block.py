@@ -136,6 +136,13 @@ def test_corner_radius_that_does_not_fit():
         build_block(samples.plan_of([samples.window(corner=31.0)]))
 
 
+@pytest.mark.parametrize("place", [20.0, 27.0, 31.0, 45.0])
+def test_holes_that_meet_the_window_in_part_or_not_at_all(place):
+    hole = replace(samples.bearing_bore(4.0), id="bearing_hole_1", position=(0.0, place, samples.SHAFT_HEIGHT))
+    plan = samples.plan_of([hole, samples.window()])
+    assert build_block(plan).volume == pytest.approx(reference_volume(plan), abs=0.01)
+
+
 def test_order_of_features_changes_nothing():
     plan = samples.usual()
     turned_round = build_block(replace(plan, features=plan.features[::-1]))

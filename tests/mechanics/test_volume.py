@@ -122,6 +122,14 @@ def test_run_out_by_kind_of_end():
     assert run_out(plan.feature("bearing_bore"), plan) == 9.0
 
 
+def test_a_through_hole_that_misses_the_window_has_no_run_out():
+    hole = replace(samples.bearing_bore(4.0), id="bearing_hole_1", position=(0.0, 45.0, samples.SHAFT_HEIGHT))
+    plan = samples.plan_of([hole, samples.window()])
+    assert run_out(hole, plan) == 0.0
+    partly = replace(hole, position=(0.0, 31.0, samples.SHAFT_HEIGHT))
+    assert run_out(partly, samples.plan_of([partly, samples.window()])) == 9.0
+
+
 def test_run_out_stops_in_the_middle_of_the_window():
     window = samples.window()
     window = replace(window, pocket=replace(window.pocket, high=(41.5, 30.0, 110.0)))

@@ -181,6 +181,7 @@ def _options(draw: st.DrawFn, result: Tables) -> None:
     kind = draw(st.sampled_from(("through", "through", "across", "pocket")))
     if kind == "across":
         block["window_axis"] = "y"
+        base.pop("screw_count", None)  # one pattern of four
     if kind == "pocket":
         block["window_floor"] = max(1.0, math.floor(base["shaft_height"] - result["coupling"]["outer_diameter"] / 2 - 6))
 

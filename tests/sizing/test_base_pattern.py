@@ -46,14 +46,14 @@ def test_screws_stand_alike_on_both_sides(way):
     assert {(x, -y) for x, y in points} == set(points)
 
 
-@pytest.mark.parametrize(("count", "axis"), [(4, "z"), (6, "z"), (8, "z"), (4, "y")])
+@pytest.mark.parametrize(("count", "axis"), [(2, "z"), (4, "z"), (6, "z"), (8, "z"), (4, "y")])
 def test_as_many_screws_as_asked_for(count, axis):
     plan = sized(base={"screw_count": count, "screw": "M6"}, block={"window_axis": axis})
     assert len(screws(plan)) == count
     assert next(f for f in plan.fasteners if f.where == "base").count == count
 
 
-@pytest.mark.parametrize(("count", "axis"), [(1, "z"), (2, "z"), (5, "z"), (6, "y")])
+@pytest.mark.parametrize(("count", "axis"), [(1, "z"), (5, "z"), (6, "y")])
 def test_a_count_that_has_no_pattern_is_an_input_error(count, axis):
     with pytest.raises(InputError, match="screw_count"):
         sized(base={"screw_count": count, "screw": "M6"}, block={"window_axis": axis})

@@ -25,7 +25,7 @@ def test_the_height_holds_the_higher_flange():
 def test_a_window_across_has_a_roof():
     plan = sized(block={"window_axis": "y"}, bearing={"spanner_diameter": 80})
     roof = plan.number("height") - plan.number("shaft_height") - plan.number("window_width") / 2
-    assert roof >= 10
+    assert roof >= 5
 
 
 def test_side_walls_and_window_make_the_width():

@@ -46,10 +46,10 @@ def test_the_worst_hole_of_a_flange_counts():
 def test_the_bearing_wall_carries_a_long_pilot():
     walls = [
         sized(bearing={"pilot_length": n, "nut_reach": n + 4}, block={"material": "S355J2"}).number("bearing_wall")
-        for n in (8, 16, 20, 22)
+        for n in (8, 14, 18, 20)
     ]
     assert walls == sorted(walls)
-    assert walls[-1] >= 22
+    assert walls[-1] >= 20
 
 
 def test_blind_threads_before_the_window_make_the_wall_thick():
