@@ -8,6 +8,7 @@ from blockgen.checks.making import making
 from blockgen.checks.seating import seating
 from blockgen.checks.shaft_line import shaft_line
 from blockgen.checks.sizes import sizes
+from blockgen.checks.window import window
 from blockgen.plan import Plan
 
 __all__ = ["Finding", "check"]
@@ -20,6 +21,6 @@ def check(plan: Plan) -> tuple[Finding, ...]:
         plan: A sized block.
 
     Returns:
-        Every finding, in the order shaft line, seats, sizes, screws, making.
+        Every finding, in the order shaft line, seats, sizes, screws, window, making.
     """
-    return (*shaft_line(plan), *seating(plan), *sizes(plan), *joints(plan), *making(plan))
+    return (*shaft_line(plan), *seating(plan), *sizes(plan), *joints(plan), *window(plan), *making(plan))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from blockgen.checks.finding import Finding, Question, at_least, at_most, not_assessed
+from blockgen.checks.finding import Finding, Question, at_least, at_most, not_assessed, remark
 from blockgen.mechanics.bolts import least_preload
 from blockgen.mechanics.slip import slip_safety
 from blockgen.plan import Fastener, Plan
@@ -18,7 +18,22 @@ def joints(plan: Plan) -> Iterator[Finding]:
         if fastener.where != "dowel":
             yield engagement(plan, fastener)
             yield from not_bottoming(plan, fastener)
+    yield from one_row(plan)
     yield slip(plan)
+
+
+def one_row(plan: Plan) -> Iterator[Finding]:
+    """Warn of base screws that all stand at one x: nothing holds the block against the thrust's moment."""
+    places = {place[0] for place in _points(plan, "base_pattern")}
+    if len(places) == 1:
+        ask = Question("base_rows", "Base screws in more than one row", ("base_pattern", "base.screw_count"), "")
+        text = "one row of base screws does not hold the moment of a thrust at shaft height: use four screws"
+        yield remark(plan, ask, "warn", text)
+
+
+def _points(plan: Plan, key: str) -> list[tuple[float, ...]]:
+    value = plan.records[key].value
+    return [pair for pair in value if isinstance(pair, tuple)] if isinstance(value, tuple) else []
 
 
 def _end(fastener: Fastener) -> str:

@@ -1,4 +1,4 @@
-"""Checks of making and assembling: boring reach, window cutting, spanner, removal, coating, lifting."""
+"""Checks of making and assembling: boring reach, counterbores, dowels, spanner, removal, coating, lifting."""
 
 from __future__ import annotations
 
@@ -15,10 +15,7 @@ def making(plan: Plan) -> Iterator[Finding]:
     """Yield the checks of machining and assembly."""
     yield bores_in_line(plan)
     yield boring_bar(plan)
-    yield window_cut(plan)
     yield from counterbores(plan)
-    yield swing(plan)
-    yield from over_floor(plan)
     yield from dowels(plan)
     yield spanner(plan)
     yield unit_passes(plan)
@@ -57,18 +54,6 @@ def boring_bar(plan: Plan) -> Finding:
     return at_most(plan, ask, ratio, plan.number("practice.bar_ratio"), "")
 
 
-def window_cut(plan: Plan) -> Finding:
-    """Compare the depth of cut in the window with what the cutter does without trouble."""
-    ratio = plan.number("window_cut_depth") / plan.number("block.cutter_diameter")
-    hard = plan.number("practice.cut_depth_ratio_hard")
-    ask = Question(
-        "window_cut", "Depth of cut in the window over cutter diameter",
-        ("window_cut_depth", "block.cutter_diameter", "practice.cut_depth_ratio", "practice.cut_depth_ratio_hard"),
-        f"a long cutter is needed; above {hard:g} it is difficult: allow a larger corner radius", otherwise="warn",
-    )  # fmt: skip
-    return at_most(plan, ask, ratio, plan.number("practice.cut_depth_ratio"), "")
-
-
 def counterbores(plan: Plan) -> Iterator[Finding]:
     """Compare depth over diameter of the base counterbores with what can be cut."""
     if "base_counterbore_depth" not in plan.records:
@@ -82,25 +67,6 @@ def counterbores(plan: Plan) -> Iterator[Finding]:
     yield at_most(plan, ask, ratio, plan.number("practice.counterbore_ratio"), "")
 
 
-def over_floor(plan: Plan) -> Iterator[Finding]:
-    """Compare the room under the coupling with its clearance, and the floor that is left under a pocket."""
-    floor, relief = plan.number("block.window_floor"), plan.number("block.relief")
-    if floor <= 0 or plan.text("block.window_axis") == "y":
-        return
-    room = plan.number("shaft_height") - floor - plan.number("coupling.swing_diameter") / 2
-    ask = Question(
-        "coupling_over_floor", "Coupling's swing clear of the window floor",
-        ("shaft_height", "block.window_floor", "coupling.swing_diameter", "coupling.clearance"),
-        "the coupling touches the floor of the window: cut it deeper",
-    )  # fmt: skip
-    yield at_least(plan, ask, room, plan.number("coupling.clearance"))
-    ask = Question(
-        "window_floor", "Floor left under the window", ("block.window_floor", "block.relief", "practice.roof_least"),
-        "the floor is too thin to be machined flat: cut the window right through", otherwise="warn",
-    )  # fmt: skip
-    yield at_least(plan, ask, floor - relief, plan.number("practice.roof_least"))
-
-
 def dowels(plan: Plan) -> Iterator[Finding]:
     """Fail where dowels are asked for and have no room."""
     if "dowel_diameter" in plan.records and sum(f.kind == "dowel_hole" for f in plan.features) < _DOWELS:
@@ -108,17 +74,6 @@ def dowels(plan: Plan) -> Iterator[Finding]:
         yield remark(
             plan, ask, "fail", "no place in the block keeps the least walls around both dowels: take smaller pins"
         )
-
-
-def swing(plan: Plan) -> Finding:
-    """Compare the room around the coupling's swing with its clearance; touching fails, less than asked for warns."""
-    room, wanted = plan.number("coupling_clearance_in_window"), plan.number("coupling.clearance")
-    ask = Question(
-        "coupling_swing", "Coupling's swing clear of window and corner radii",
-        ("coupling_clearance_in_window", "coupling.clearance", "window_corner_radius"),
-        "widen the window or take a smaller cutter", otherwise="warn" if room > 0 else "fail",
-    )  # fmt: skip
-    return at_least(plan, ask, room, wanted)
 
 
 def spanner(plan: Plan) -> Finding:

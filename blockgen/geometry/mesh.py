@@ -26,8 +26,8 @@ FAILED = 4 | 32 | 256
 """Status bits of the mesher that mean a missing mesh: failure, too few points, broken off."""
 
 DOUBTFUL = 1 | 2 | 16
-"""Status bits that may mean a bad mesh: open, crossing or unoriented outline. A bore that just touches the side wall of
-a window sets one although its mesh is closed. The bits left tell that a mesh was found, and used again or not."""
+"""Status bits that may mean a bad mesh: open, crossing or unoriented outline. Where surfaces just touch, one is set
+though the mesh is closed. The bits left tell that a mesh was found, and used again or not."""
 
 Triangle = tuple[int, int, int]
 FaceMesh = tuple[tuple[Point, ...], tuple[Triangle, ...]]

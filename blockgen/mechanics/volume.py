@@ -20,6 +20,9 @@ Sides = tuple[tuple[bool, bool], tuple[bool, bool], tuple[bool, bool]]
 PLAIN_RUN_OUT = 1.0
 """How far a through tool runs past its far end, mm."""
 
+CLEAR_OF_SIDE_WALLS = 0.5
+"""A bore nearer than this to a side wall of the window grazes it, mm."""
+
 SAME_PLACE = 1e-6
 """Two coordinates closer than this are one place, mm."""
 
@@ -120,8 +123,9 @@ def _edge_breaks_in(body: Body, sizes: Sequence[float], open_ends: Sides) -> flo
 def run_out(feature: Feature, plan: Plan) -> float:
     """Return how far the tool of a turned cavity runs past its far end, mm; 0 where it ends in the material.
 
-    Into a window it runs on past the corner radius, so that a bore wider than the flat part of the wall leaves no
-    sliver in the corners. It never runs past the middle of the window.
+    Into a window it runs on past the corner radius, so that a bore wider than the flat part of the wall clears the
+    corners. A bore about as wide as the window, or wider, would cut deep into the side walls that way: it runs on just
+    far enough to leave no feather edge. No tool runs past the middle of the window.
     """
     if not feature.through or not feature.profile:
         return 0.0
@@ -129,20 +133,17 @@ def run_out(feature: Feature, plan: Plan) -> float:
     if pocket is None:
         return PLAIN_RUN_OUT if _ends_outside(feature, plan.body) else 0.0
     axis = direction_index(feature.axis)
-    corner = pocket.corner_radius if axis != axis_index(pocket) else 0.0
+    corner = pocket.corner_radius if _fits_between_side_walls(feature, pocket) else 0.0
     return min(corner + PLAIN_RUN_OUT, (pocket.high[axis] - pocket.low[axis]) / 2)
 
 
-def direction_index(axis: Point) -> int:
-    """Return 0, 1 or 2 for a vector along x, y or z."""
-    return max(range(3), key=lambda i: abs(axis[i]))
-
-
-def far_end(feature: Feature) -> Point:
-    """Return the centre of the far end of a turned cavity, mm."""
-    depth = feature.profile[-1].end
-    x, y, z = (p + depth * a for p, a in zip(feature.position, feature.axis, strict=True))
-    return (x, y, z)
+def _fits_between_side_walls(feature: Feature, pocket: Pocket) -> bool:
+    axis, along = direction_index(feature.axis), axis_index(pocket)
+    if axis == along:
+        return False
+    across = 3 - along - axis
+    centre, room = far_end(feature)[across], feature.profile[-1].end_radius + CLEAR_OF_SIDE_WALLS
+    return pocket.low[across] + room <= centre <= pocket.high[across] - room
 
 
 def _ends_outside(feature: Feature, body: Body) -> bool:

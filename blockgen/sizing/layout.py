@@ -162,18 +162,12 @@ def fit_walls(task: AxialTask, step: float) -> AxialTask:
         return task
     floor = task.with_walls(task.floors["bearing_wall"], task.floors["motor_wall"])
     if not floor.workable():
-        helps = _room(floor) > _room(task)
-        return floor if helps or not task.nominal().feasible else task
+        return task if task.nominal().feasible else floor
     low, high = 0.0, 1.0
     for _ in range(12):
         middle = (low + high) / 2
         low, high = (middle, high) if _between(task, middle, step).workable() else (low, middle)
     return _give_back(_between(task, low, step), task)
-
-
-def _room(task: AxialTask) -> float:
-    layout = task.toleranced()
-    return layout.high - layout.low
 
 
 def _between(task: AxialTask, share: float, step: float) -> AxialTask:

@@ -98,7 +98,7 @@ def _decide_sizes(start: Ledger) -> tuple[Ledger, Parts, Positions]:
     ledger, parts, positions = _one_round(start, 0.0)
     room = 0.0
     for _ in range(_ROUNDS):
-        missing = 0.0 if ledger.known("block.window_width") else corner_shortfall(ledger)
+        missing = 0.0 if ledger.known("block.window_width") else corner_shortfall(ledger, parts.motor)
         if missing <= 1e-6:
             break
         room += missing + _ROOM_STEP
@@ -114,9 +114,9 @@ def _one_round(start: Ledger, room: float) -> tuple[Ledger, Parts, Positions]:
     """Decide every size with ``room`` in mm of extra window width for the corner radius."""
     ledger = start.copy()
     if room:
-        rule = "so that the coupling clears the corner radius at the end wall"
+        rule = "so that coupling and screw heads clear the corner radius at the end wall"
         ledger.decide("window_corner_room", round(room, 3), "mm", rule, ("coupling.swing_diameter",), _CORNER)
-        ledger.remark(f"The window is {room:.2f} mm wider so that the coupling clears its corner radius.")
+        ledger.remark(f"The window is {room:.2f} mm wider because of its corner radius.")
     parts = _parts(ledger)
     _inside(ledger, parts)
     return ledger, parts, _outside(ledger, parts)
@@ -182,7 +182,7 @@ def _outside(ledger: Ledger, parts: Parts) -> Positions:
     decide_corner_radius(
         ledger, _cut_depth(ledger, height), min(ledger.number("window_width"), ledger.number("window_length"))
     )
-    decide_corner_clearance(ledger)
+    decide_corner_clearance(ledger, parts.motor)
     return positions
 
 

@@ -21,11 +21,10 @@ def decide_window_width(ledger: Ledger, motor: Flange) -> float:
     wants += [(f"{key} + 2 x coupling.clearance", ledger.number(key) + 2 * clear) for key in hardware]
     if motor.tapped:
         span = _head_span(ledger, motor)
-        wants.append((f"screw heads of the tapped motor flange with room for the key, {span:.2f} across", span))
-    if ledger.known("window_corner_room"):
-        room = ledger.number("window_corner_room")
-        wants.append((f"{wants[0][0]} + window_corner_room", wants[0][1] + room))
+        wants.append((f"{span:.2f}", span))
     what, width = max(wants, key=lambda item: item[1])
+    if ledger.known("window_corner_room"):
+        what, width = f"{what} + window_corner_room", width + ledger.number("window_corner_room")
     if ledger.known("block.window_width"):
         return _take_given(ledger, "window_width", width, what)
     value = up(width, ledger.number("practice.size_step"))
@@ -49,6 +48,7 @@ def _take_given(ledger: Ledger, key: str, least: float, what: str) -> float:
 
 
 def _head_span(ledger: Ledger, motor: Flange) -> float:
+    """Return the width in mm that the screw heads of a tapped motor flange take, with room for the key."""
     across = ledger.text("block.window_axis") == "y"
     reach = max(abs(z) if across else abs(y) for y, z in motor.positions)
     head = cap_screw(motor.thread.size).head_diameter / 2
@@ -128,15 +128,29 @@ def corner_narrowing(ledger: Ledger) -> float:
     return narrowed
 
 
-def corner_shortfall(ledger: Ledger) -> float:
-    """Return by how many mm the window must be wider so that the coupling keeps its clearance in the corners."""
-    narrowed = corner_narrowing(ledger)
-    needed = ledger.number("coupling.swing_diameter") + 2 * ledger.number("coupling.clearance") + 2 * narrowed
-    return needed - ledger.number("window_width") if narrowed else 0.0
+def corner_shortfall(ledger: Ledger, motor: Flange) -> float:
+    """Return by how many mm the window must be wider because of its corner radii.
+
+    The coupling keeps its clearance in the corners, and the screw heads of a tapped motor flange sit on the flat part
+    of the end wall between them.
+    """
+    narrowed, width = corner_narrowing(ledger), ledger.number("window_width")
+    swing = ledger.number("coupling.swing_diameter") + 2 * ledger.number("coupling.clearance")
+    missing = swing + 2 * narrowed - width if narrowed else 0.0
+    if motor.tapped:
+        flat = _head_span(ledger, motor) + 2 * ledger.number("window_corner_radius")
+        missing = max(missing, flat - width)
+    return missing
 
 
-def decide_corner_clearance(ledger: Ledger) -> None:
-    """Enter the clearance in mm that the coupling's swing keeps from the window and its corners."""
+def decide_corner_clearance(ledger: Ledger, motor: Flange) -> None:
+    """Enter what the corner radii leave to the coupling's swing and to the screw heads, mm."""
+    if motor.tapped:
+        flat = ledger.number("window_width") / 2 - ledger.number("window_corner_radius")
+        room = flat - _head_span(ledger, motor) / 2 + ledger.number("practice.key_clearance")
+        rule = "flat half of the end wall - outermost edge of a screw head"
+        using: tuple[str, ...] = ("window_width", "window_corner_radius", "motor.bolt_circle", "motor_thread")
+        ledger.decide("motor_head_room", round(room, 6), "mm", rule, using, "geometry of the window")
     half = (ledger.number("window_width") - ledger.number("coupling.swing_diameter")) / 2
     rule = "half window width - half swing, less what a corner radius takes at the coupling's end"
     using = ("window_width", "coupling.swing_diameter", "window_corner_radius", "coupling_position", "bearing_wall")

@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from blockgen.errors import MachineError
+from blockgen.errors import KernelError, MachineError
 from blockgen.geometry import mesh
 from blockgen.geometry.block import build_block
 from blockgen.geometry.mesh import face_meshes, is_closed, mesh_solid, without_needles, write_solid_stl
@@ -63,9 +63,19 @@ def test_a_missing_triangle_is_noticed(tmp_path):
     assert not is_closed(path.read_bytes()[:-50])
 
 
-def test_the_kernel_doubts_a_bore_that_just_touches_the_side_walls():
-    assert mesh_solid(build_block(samples.usual()).shape)
-    assert not mesh_solid(build_block(samples.with_bore_as_wide_as_window()).shape)
+def _doubted(shape):
+    mesh_solid(shape)
+    return False
+
+
+def test_a_doubtful_mesh_is_looked_at(tmp_path, monkeypatch):
+    shape, path = build_block(samples.usual()).shape, tmp_path / "block.stl"
+    monkeypatch.setattr(mesh, "mesh_solid", _doubted)
+    write_solid_stl(shape, path, bytes(80))
+    assert is_closed(path.read_bytes())
+    monkeypatch.setattr(mesh, "without_needles", lambda stl: stl[:-50])
+    with pytest.raises(KernelError, match="triangles of the solid do not close"):
+        write_solid_stl(shape, path, bytes(80))
 
 
 def test_a_file_that_was_cut_short_is_refused(tmp_path, monkeypatch):

@@ -127,7 +127,13 @@ def test_a_through_hole_that_misses_the_window_has_no_run_out():
     plan = samples.plan_of([hole, samples.window()])
     assert run_out(hole, plan) == 0.0
     partly = replace(hole, position=(0.0, 31.0, samples.SHAFT_HEIGHT))
-    assert run_out(partly, samples.plan_of([partly, samples.window()])) == 9.0
+    assert run_out(partly, samples.plan_of([partly, samples.window()])) == 1.0
+
+
+@pytest.mark.parametrize(("radius", "reach"), [(20.0, 9.0), (29.5, 9.0), (29.6, 1.0), (30.0, 1.0), (35.0, 1.0)])
+def test_wide_bores_do_not_cut_deep_into_the_side_walls(radius, reach):
+    plan = samples.plan_of([samples.bearing_bore(radius), samples.window()])
+    assert run_out(plan.feature("bearing_bore"), plan) == reach
 
 
 def test_run_out_stops_in_the_middle_of_the_window():
@@ -157,17 +163,18 @@ def test_run_out_volume_by_counting_columns(radius, window):
     centre = (0.0, samples.SHAFT_HEIGHT) if pocket.axis == "z" else (samples.SHAFT_HEIGHT, 0.0)
     floor = -math.inf if pocket.axis == "y" or pocket.open_low else pocket.low[2]
     step, total = 0.05, 0.0
+    reach = 9.0 if radius < 29.5 else 1.0
     for i in range(int(2 * radius / step)):
         u = centre[0] - radius + (i + 0.5) * step
         half = math.sqrt(radius**2 - (u - centre[0]) ** 2)
         below = min(max(floor - (centre[1] - half), 0.0), 2 * half)
-        total += (_material_beyond_wall(u, pocket) * (2 * half - below) + 9.0 * below) * step
+        total += (_material_beyond_wall(u, pocket, reach) * (2 * half - below) + reach * below) * step
     assert run_out_volume(plan.feature("bearing_bore"), plan) == pytest.approx(total, rel=0.01)
 
 
-def _material_beyond_wall(u, pocket):
-    """Walk inwards from the wall in small steps and count what is not window, up to 9 mm."""
-    step = 9.0 / 400
+def _material_beyond_wall(u, pocket, reach):
+    """Walk inwards from the wall in small steps and count what is not window."""
+    step = reach / 400
     return step * sum(not _in_window(25.0 + (k + 0.5) * step, u, pocket) for k in range(400))
 
 
