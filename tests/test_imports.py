@@ -112,6 +112,10 @@ def test_sizing_and_checks_load_no_heavy_library(tmp_path):
     spec = tmp_path / "spec.toml"
     spec.write_text(toml(COMPLETE), encoding="utf-8")
     run = subprocess.run(
-        [sys.executable, "-c", SCRIPT, str(spec), *sorted(HEAVY)], capture_output=True, text=True, check=True, timeout=60
+        [sys.executable, "-c", SCRIPT, str(spec), *sorted(HEAVY)],
+        capture_output=True,
+        text=True,
+        check=True,
+        timeout=60,
     )
     assert run.stdout.splitlines() == ["released for review", "[]"]

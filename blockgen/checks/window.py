@@ -64,15 +64,18 @@ def screw_heads(plan: Plan) -> Iterator[Finding]:
 def over_floor(plan: Plan) -> Iterator[Finding]:
     """Compare the room under the coupling with its clearance, and the floor that is left under a pocket."""
     floor, relief = plan.number("block.window_floor"), plan.number("block.relief")
-    if floor <= 0 or plan.text("block.window_axis") == "y":
+    if plan.text("block.window_axis") == "y":
         return
     room = plan.number("shaft_height") - floor - plan.number("coupling.swing_diameter") / 2
     ask = Question(
-        "coupling_over_floor", "Coupling's swing clear of the window floor",
+        "coupling_over_floor", "Coupling's swing clear of the window floor or the base plate",
         ("shaft_height", "block.window_floor", "coupling.swing_diameter", "coupling.clearance"),
-        "the coupling touches the floor of the window: cut it deeper",
+        "the coupling touches the floor of the window or the base plate: cut it deeper, or raise the shaft",
+        otherwise="warn" if room > 0 else "fail",
     )  # fmt: skip
     yield at_least(plan, ask, room, plan.number("coupling.clearance"))
+    if floor <= 0:
+        return
     ask = Question(
         "window_floor", "Floor left under the window", ("block.window_floor", "block.relief", "practice.roof_least"),
         "the floor is too thin to be machined flat: cut the window right through", otherwise="warn",

@@ -80,6 +80,12 @@ def nominal_diameter(feature: Feature) -> float:
     return feature.diameter if size is None else size
 
 
+def required_wall(first: Feature, second: Feature, rule: LigamentRule) -> float:
+    """Return the least wall between two cavities, mm: by the lesser thread where one is tapped, else the rim."""
+    threads = [nominal_diameter(feature) for feature in (first, second) if feature.thread]
+    return max(rule.cavity_factor * min(threads), rule.cavity_floor) if threads else rule.rim
+
+
 def pieces(feature: Feature) -> tuple[Piece, ...]:
     """Return the convex pieces of a cavity; flat rings add none.
 

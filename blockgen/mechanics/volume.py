@@ -146,6 +146,18 @@ def _fits_between_side_walls(feature: Feature, pocket: Pocket) -> bool:
     return pocket.low[across] + room <= centre <= pocket.high[across] - room
 
 
+def direction_index(axis: Point) -> int:
+    """Return 0, 1 or 2 for a vector along x, y or z."""
+    return max(range(3), key=lambda i: abs(axis[i]))
+
+
+def far_end(feature: Feature) -> Point:
+    """Return the centre of the far end of a turned cavity, mm."""
+    depth = feature.profile[-1].end
+    x, y, z = (p + depth * a for p, a in zip(feature.position, feature.axis, strict=True))
+    return (x, y, z)
+
+
 def _ends_outside(feature: Feature, body: Body) -> bool:
     """Tell whether a turned cavity comes out of the block at its far end."""
     axis, end = direction_index(feature.axis), far_end(feature)

@@ -100,7 +100,10 @@ def _choose(ledger: Ledger, grade: str, count: int) -> tuple[str, str]:
         if safety >= wanted:
             why = f"{count} screws hold the thrust, slip {safety:.2f} >= {wanted:g}"
             return name, f"smallest from {usual} up (usual for a flange of {flange:g}) of which {why}"
-    return _SIZES[-1], f"largest of the table; {count} screws of it do not hold the thrust"
+    return (
+        usual,
+        f"usual for a flange of {flange:g}; {count} screws of no size of the table hold the thrust by friction",
+    )
 
 
 def base_slip(ledger: Ledger, screw: Thread, grade: str, count: int) -> float:

@@ -5,10 +5,18 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Iterator, Sequence
 
 from blockgen.mechanics.distance import box_distance
-from blockgen.mechanics.ligaments import FACES, Box, LigamentRule, box_around, face_walls, least_wall
+from blockgen.mechanics.ligaments import (
+    FACES,
+    Box,
+    LigamentRule,
+    box_around,
+    face_walls,
+    least_wall,
+    nominal_diameter,
+    required_wall,
+)
 from blockgen.plan import Body, Feature
 from blockgen.record import Ledger
-from blockgen.sizing.seats import least_cavity_wall
 
 Spot = tuple[float, float]
 Surroundings = tuple[tuple[Feature, Box], ...]
@@ -30,14 +38,15 @@ def surroundings(features: Sequence[Feature]) -> Surroundings:
 
 def stands_clear(ledger: Ledger, hole: Feature, others: Surroundings, body: Body) -> bool:
     """Tell whether a hole keeps the least walls to every other cavity and to the outside."""
-    rim, keep = ledger.number("practice.rim"), least_cavity_wall(ledger, hole.diameter)
+    rule = rule_of(ledger)
+    keep = max(rule.rim, rule.cavity_floor, rule.cavity_factor * nominal_diameter(hole))
     open_faces = {hole.face, *hole.opens_into}
     around = box_around(hole)
     walls = zip(FACES, face_walls(around, body), strict=True)
-    if any(wall < rim for face, wall in walls if face not in open_faces):
+    if any(wall < rule.rim for face, wall in walls if face not in open_faces):
         return False
     near = [other for other, box in others if box_distance(*around, *box) < keep]
-    return all(least_wall(hole, other) >= (keep if hole.thread or other.thread else rim) for other in near)
+    return all(least_wall(hole, other) >= required_wall(hole, other, rule) for other in near)
 
 
 def along_walls(ledger: Ledger, y: float, start: float, *, from_motor: bool) -> Iterator[Spot]:

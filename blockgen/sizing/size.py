@@ -36,7 +36,14 @@ from blockgen.sizing.outside import decide_height, decide_side_wall
 from blockgen.sizing.screw_list import decide_screw_into_flange, fasteners
 from blockgen.sizing.seats import SeatThread, decide_seat_thread
 from blockgen.sizing.summary_keys import DIMENSIONS
-from blockgen.sizing.window import corner_shortfall, decide_corner_clearance, decide_corner_radius, decide_window_width
+from blockgen.sizing.walls import behind_window
+from blockgen.sizing.window import (
+    CUTTERS,
+    corner_shortfall,
+    decide_corner_clearance,
+    decide_corner_radius,
+    decide_window_width,
+)
 from blockgen.spec.load import Spec
 from blockgen.standards.materials import Material
 
@@ -95,8 +102,7 @@ def _decide_sizes(start: Ledger) -> tuple[Ledger, Parts, Positions]:
 
     Where no layout exists with the wider window, the narrower one stays and a check tells what is left.
     """
-    ledger, parts, positions = _one_round(start, 0.0)
-    room = 0.0
+    room, (ledger, parts, positions) = _first_round(start)
     for _ in range(_ROUNDS):
         missing = 0.0 if ledger.known("block.window_width") else corner_shortfall(ledger, parts.motor)
         if missing <= 1e-6:
@@ -105,18 +111,66 @@ def _decide_sizes(start: Ledger) -> tuple[Ledger, Parts, Positions]:
         try:
             ledger, parts, positions = _one_round(start, room)
         except InfeasibleError:
-            ledger.remark("The window is not widened at its corners, since no length would exist with it.")
-            break
+            return _with_smaller_cutter(start) or (ledger, parts, positions)
     return ledger, parts, positions
+
+
+def _first_round(start: Ledger) -> tuple[float, tuple[Ledger, Parts, Positions]]:
+    """Decide every size with the narrowest window; a wider one in front of the seat holes where no length exists.
+
+    Holes that straddle the edge of the window must end inside the wall and make it thick; a window that is wider than
+    the hole pattern lets them break through.
+    """
+    try:
+        return 0.0, _one_round(start, 0.0)
+    except InfeasibleError as error:
+        for room in sorted(_rooms_in_front_of_holes(start)):
+            try:
+                return room, _one_round(start, room)
+            except InfeasibleError:
+                continue
+        raise error from None
+
+
+def _rooms_in_front_of_holes(start: Ledger) -> set[float]:
+    """Return how much wider in mm the window must be so that it covers the seat holes that straddle its edge."""
+    ledger = start.copy()
+    parts = _parts(ledger)
+    if ledger.known("block.window_width"):
+        return set()
+    across = ledger.text("block.window_axis") == "y"
+    rooms = set()
+    for flange_here in (parts.bearing, parts.motor):
+        if behind_window(ledger, flange_here) == "straddling":
+            reach = max(abs(z) if across else abs(y) for y, z in flange_here.positions)
+            rooms.add(2 * reach + flange_here.thread.tap_drill - ledger.number("window_width") + _ROOM_STEP)
+    return rooms
+
+
+def _with_smaller_cutter(start: Ledger) -> tuple[Ledger, Parts, Positions] | None:
+    """Decide every size with the largest cutter whose corner radius needs no wider window, or None."""
+    if start.known("block.cutter_diameter") or start.known("block.window_corner_radius"):
+        return None
+    for cutter in reversed(CUTTERS):
+        trial = start.copy()
+        rule = "smaller than usual: a wider window for its corner radius would leave no feasible length"
+        trial.decide("block.cutter_diameter", cutter, "mm", rule, (), "common practice, no source", origin="assumed")
+        ledger, parts, positions = _one_round(trial, 0.0)
+        if corner_shortfall(ledger, parts.motor) <= 1e-6:
+            ledger.remark(
+                f"The window is cut with a {cutter:g} mm cutter, since a wider window leaves no feasible length."
+            )
+            return ledger, parts, positions
+    return None
 
 
 def _one_round(start: Ledger, room: float) -> tuple[Ledger, Parts, Positions]:
     """Decide every size with ``room`` in mm of extra window width for the corner radius."""
     ledger = start.copy()
     if room:
-        rule = "so that coupling and screw heads clear the corner radius at the end wall"
+        rule = "wider because of the corner radius at the end wall, or of seat holes at the window's edge"
         ledger.decide("window_corner_room", round(room, 3), "mm", rule, ("coupling.swing_diameter",), _CORNER)
-        ledger.remark(f"The window is {room:.2f} mm wider because of its corner radius.")
+        ledger.remark(f"The window is {room:.2f} mm wider because of its corner radius or of seat holes at its edge.")
     parts = _parts(ledger)
     _inside(ledger, parts)
     return ledger, parts, _outside(ledger, parts)

@@ -10,7 +10,7 @@ from blockgen.sizing.rounding import up
 from blockgen.standards.screws import cap_screw, preferred_length
 
 # Usual end-mill diameters in mm (common practice, no source).
-_CUTTERS = (6.0, 8.0, 10.0, 12.0, 16.0, 20.0, 25.0)
+CUTTERS = (6.0, 8.0, 10.0, 12.0, 16.0, 20.0, 25.0)
 
 
 def decide_window_width(ledger: Ledger, motor: Flange) -> float:
@@ -86,7 +86,7 @@ def decide_corner_radius(ledger: Ledger, depth: float, width: float) -> float:
     """
     ratio = ledger.number("practice.cut_depth_ratio")
     if not ledger.known("block.cutter_diameter"):
-        usable = [c for c in _CUTTERS if c <= width / 2.5] or [_CUTTERS[0]]
+        usable = [c for c in CUTTERS if c <= width / 2.5] or [CUTTERS[0]]
         cutter = next((c for c in usable if depth / c <= ratio), usable[-1])
         rule = f"smallest usual cutter that cuts {depth:.1f} deep at {ratio:g} D, at most width / 2.5"
         using = ("window_width", "practice.cut_depth_ratio")

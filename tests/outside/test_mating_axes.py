@@ -56,9 +56,7 @@ def plan_of(motor, bearing="bolt_circle = 74\nbolt_hole = 6.6", *, pilot=60, hei
 def axes(plan, seat):
     """Return hole centres (y, z) of a seat, from the spec's axes: z counted from the shaft."""
     height = plan.number("base.shaft_height")
-    return [
-        (f.position[1], f.position[2] - height) for f in plan.features if f.face == seat and f.kind != "bore"
-    ]
+    return [(f.position[1], f.position[2] - height) for f in plan.features if f.face == seat and f.kind != "bore"]
 
 
 def same(found, wanted):
@@ -84,12 +82,15 @@ def test_bolt_circles(count, start, angles):
 
 
 def test_the_default_circle_has_four_holes_on_the_diagonals():
-    same(axes(plan_of("bolt_circle = 92\nbolt_hole = 6.6"), "bearing_seat"), [(37 * UNIT[a][0], 37 * UNIT[a][1]) for a in (45, 135, 225, 315)])
+    same(
+        axes(plan_of("bolt_circle = 92\nbolt_hole = 6.6"), "bearing_seat"),
+        [(37 * UNIT[a][0], 37 * UNIT[a][1]) for a in (45, 135, 225, 315)],
+    )
 
 
 def test_angles_count_counter_clockwise_seen_from_the_motor():
     """Seen along -x with z up, +y lies to the right: from +y counter-clockwise is towards +z, on both seats."""
-    one_hole_high = 'bolt_circle = 74\nbolt_count = 3\nbolt_angle = 90\nbolt_hole = 5.5'
+    one_hole_high = "bolt_circle = 74\nbolt_count = 3\nbolt_angle = 90\nbolt_hole = 5.5"
     plan = plan_of("bolt_circle = 92\nbolt_count = 3\nbolt_angle = 90\nbolt_hole = 6.6", one_hole_high)
     for seat, radius in (("motor_seat", 46), ("bearing_seat", 37)):
         first, second, third = axes(plan, seat)

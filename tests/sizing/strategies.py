@@ -132,7 +132,9 @@ def flanges(draw: st.DrawFn, pilot: float) -> dict[str, Any]:
 def tables(draw: st.DrawFn) -> Tables:
     """Draw the tables of a valid spec: small steppers to large servos, with and without the optional keys."""
     journal = draw(st.sampled_from((6, 8, 10, 12, 15, 20, 25, 30)))
-    shaft = draw(st.sampled_from([d for d in (5, 6.35, 8, 9, 11, 14, 19, 24, 28, 32) if 0.6 * journal <= d <= 1.6 * journal]))
+    shaft = draw(
+        st.sampled_from([d for d in (5, 6.35, 8, 9, 11, 14, 19, 24, 28, 32) if 0.6 * journal <= d <= 1.6 * journal])
+    )
     great = max(journal, shaft)
     outer, gap = round(great * draw(st.sampled_from((1.7, 2.0, 2.6)))), draw(st.sampled_from((0.5, 1.0, 3.0)))
     hub = round(great * draw(st.sampled_from((1.1, 1.3, 1.6))) + 3)
@@ -176,14 +178,18 @@ def _options(draw: st.DrawFn, result: Tables) -> None:
         )
     )
     block |= draw(
-        st.sampled_from(({}, {}, {"material": "S355J2"}, {"material": "EN-GJL-250"}, {"outer_fillet": 4}, {"relief": 0.5}))
+        st.sampled_from(
+            ({}, {}, {"material": "S355J2"}, {"material": "EN-GJL-250"}, {"outer_fillet": 4}, {"relief": 0.5})
+        )
     )
     kind = draw(st.sampled_from(("through", "through", "across", "pocket")))
     if kind == "across":
         block["window_axis"] = "y"
         base.pop("screw_count", None)  # one pattern of four
     if kind == "pocket":
-        block["window_floor"] = max(1.0, math.floor(base["shaft_height"] - result["coupling"]["outer_diameter"] / 2 - 6))
+        block["window_floor"] = max(
+            1.0, math.floor(base["shaft_height"] - result["coupling"]["outer_diameter"] / 2 - 6)
+        )
 
 
 def ledger(start: Tables = COMPLETE, **changes: Mapping[str, Any]) -> Ledger:

@@ -154,7 +154,11 @@ def test_interval_with_tolerances_lies_inside(problem, sizes):
 
 def test_a_bound_carries_the_tolerances_of_its_own_terms_only():
     plain = solve(BOUNDS, EXAMPLE)
-    for key, low, high in (("bearing_wall", 0.3, 0.0), ("screw.journal_reach", 0.0, 0.3), ("bearing.nut_reach", 0.0, 0.0)):
+    for key, low, high in (
+        ("bearing_wall", 0.3, 0.0),
+        ("screw.journal_reach", 0.0, 0.3),
+        ("bearing.nut_reach", 0.0, 0.0),
+    ):
         tight = solve(BOUNDS, EXAMPLE, {key: 0.3})
         assert tight.low == pytest.approx(plain.low + low)
         assert tight.high == pytest.approx(plain.high - high)

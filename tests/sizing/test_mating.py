@@ -40,7 +40,9 @@ def test_spacing_stands_for_a_circle():
 
 def test_free_positions_are_taken_as_they_are():
     points = [[36, 20], [-36, 20], [0, -37]]
-    found = flange(ledger(motor={"bolt_circle": None, "bolt_positions": points, "pilot_diameter": 50, "flange_size": 84}), "motor")
+    found = flange(
+        ledger(motor={"bolt_circle": None, "bolt_positions": points, "pilot_diameter": 50, "flange_size": 84}), "motor"
+    )
     assert found.positions == ((36, 20), (-36, 20), (0, -37))
 
 

@@ -164,7 +164,9 @@ def test_more_strip_safety_never_asks_for_less_thread(spec):
 @given(tables())
 def test_what_was_sized_can_be_given(spec):
     plan = sized_or_left(spec)
-    sizes = {key: plan.number(key) for key in ("length", "bearing_wall", "motor_wall", "window_width", "width", "height")}
+    sizes = {
+        key: plan.number(key) for key in ("length", "bearing_wall", "motor_wall", "window_width", "width", "height")
+    }
     again = sized_or_left(changed(spec, block=sizes))
     assert {key: again.number(key) for key in sizes} == sizes
     assert again.records["base_pattern"].value == plan.records["base_pattern"].value

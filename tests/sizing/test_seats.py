@@ -24,7 +24,9 @@ def test_engagement_has_the_floor_of_its_material(material, least):
 
 
 def test_a_weaker_material_never_takes_less_engagement():
-    found = [sized(block={"material": m}).number("motor_engagement_least") for m in ("S355J2", "EN-GJL-250", "EN AW-6082-T6")]
+    found = [
+        sized(block={"material": m}).number("motor_engagement_least") for m in ("S355J2", "EN-GJL-250", "EN AW-6082-T6")
+    ]
     assert found == sorted(found)
 
 

@@ -1,0 +1,168 @@
+"""How fast blockgen is, beside something that stands for the least it could take.
+
+Run as ``python tests/benchmarks/run.py`` (``--runs``, ``--builds``, ``--only``); prints one table and decides nothing.
+Each row is measured in turn with its peer. Ratios carry over to another machine, times in ms do not.
+"""
+
+from __future__ import annotations
+
+import argparse
+import json
+import subprocess
+import sys
+import tempfile
+import tomllib
+from collections.abc import Iterator
+from pathlib import Path
+from typing import NamedTuple
+
+from timing import Pair, blockgen, in_turn, many, modules_of, python
+
+HERE = Path(__file__).resolve().parent
+SPEC = HERE.parents[1] / "presets" / "examples" / "spray_carriage_servo.toml"
+IMPORTS = "import pydantic, pint, typer"
+HEAVY = {"OCP", "vtk", "vtkmodules", "cadquery", "scipy", "numpy"}
+
+
+class Row(NamedTuple):
+    """One line of the table; ``met`` is None where there is no goal."""
+
+    what: str
+    measured: str
+    peer: str
+    ratio: str
+    goal: str
+    met: bool | None = None
+
+
+def timed(what: str, pair: Pair, peer: str, *, at_most: float | None = None, ms: float | None = None) -> Row:
+    """Return the row of a measured pair with a goal for its ratio, or for its time in ms."""
+    goal, met = "", None
+    if at_most is not None:
+        goal, met = f"ratio <= {at_most:g}", pair.ratio <= at_most
+    elif ms is not None:
+        goal, met = f"<= {ms:g} ms", pair.first * 1e3 <= ms
+    return Row(what, _ms(pair.first), f"{peer}: {_ms(pair.second)}", f"{pair.ratio:.2f}", goal, met)
+
+
+def _ms(seconds: float) -> str:
+    return f"{seconds * 1e3:.3g} ms" if seconds < 0.1 else f"{seconds * 1e3:.0f} ms"
+
+
+def check_process(runs: int) -> Iterator[Row]:
+    """``blockgen check`` as a whole process, and what it loads."""
+    pair = in_turn(blockgen("check", str(SPEC)), python("-c", IMPORTS), runs)
+    yield timed("check, whole process", pair, f'python -c "{IMPORTS}"', at_most=1.8)
+    loaded = sorted(modules_of("check", str(SPEC), "--quiet") & HEAVY)
+    yield Row("check, heavy libraries loaded", ", ".join(loaded) or "none", "", "", "none", not loaded)
+
+
+def build_process(runs: int) -> Iterator[Row]:
+    """``blockgen build --only block,stl`` as a whole process beside a script written by hand."""
+    with tempfile.TemporaryDirectory() as place:
+        build = ("build", str(SPEC), "--out", place, "--only", "block,stl", "--quiet")
+        loaded = modules_of(*build)
+        summary = next(Path(place).glob("*/summary.json"))
+        by_hand = python(str(HERE / "handwritten_block.py"), str(summary), place)
+        goal = 1.10 if "vtkmodules" in loaded else 1.0
+        yield timed("build block and stl, whole process", in_turn(blockgen(*build), by_hand, runs),
+                    "cadquery script by hand", at_most=goal)  # fmt: skip
+
+
+def sizing(runs: int) -> Iterator[Row]:
+    """Reading, sizing and checking in a warm process."""
+    from blockgen import check, load_spec, size
+    from blockgen.checks.status import status
+    from blockgen.outputs.summary_json import summary
+
+    for path in sorted(SPEC.parent.glob("*.toml")):
+        if "too_short" in path.stem:
+            continue
+        spec = load_spec(path)
+        plan = size(spec)
+        findings = check(plan)
+        answer = summary(plan, findings, status(plan, findings), "")
+        pair = in_turn(lambda s=spec: check(size(s)), lambda a=answer: json.dumps(a), runs * 10)
+        yield timed(f"size and check, {path.stem}", pair, "json.dumps of its summary", ms=2.0)
+    text = SPEC.read_text(encoding="utf-8")
+    yield timed("load spec with presets", in_turn(lambda: load_spec(SPEC), lambda: tomllib.loads(text), runs * 10),
+                "tomllib.loads of the spec alone")  # fmt: skip
+
+
+def solid(runs: int) -> Iterator[Row]:
+    """The solid in a warm process, checks of faces and volume included."""
+    import handwritten_block
+
+    from blockgen import check, load_spec, size
+    from blockgen.geometry.block import build_block
+    from blockgen.outputs.summary_json import summary
+
+    plan = size(load_spec(SPEC))
+    document = summary(plan, check(plan), "", "")
+    by_hand = handwritten_block.block(document).val()
+    pair = in_turn(lambda: build_block(plan), lambda: handwritten_block.block(document), runs * 2)
+    yield timed("block solid", pair, "the same by hand, unchecked", ms=150)
+    share = abs(by_hand.Volume() / build_block(plan).volume - 1)
+    yield Row("volume of the solid by hand", f"{share:.3%} off", "", "", "<= 0.2% (mouth chamfers)", share <= 0.002)
+
+
+def memory(builds: int) -> Iterator[Row]:
+    """Memory over many builds in one process."""
+    with tempfile.TemporaryDirectory() as place:
+        command = [sys.executable, str(HERE / "memory.py"), str(SPEC), place, str(builds)]
+        done = subprocess.run(command, check=True, capture_output=True, text=True)
+    warm, end = map(float, done.stdout.split())
+    what = f"memory, from build {max(builds // 10, 1)} to {builds}"
+    yield Row(what, f"{end - warm:+.1f} MiB", f"resident: {warm:.0f} MiB", f"{end / warm:.3f}", "ratio <= 1.02",
+              end <= 1.02 * warm)  # fmt: skip
+
+
+def lookups(runs: int) -> Iterator[Row]:
+    """Standard tables: one command, and one answer in a warm process."""
+    import isofits
+
+    from blockgen.standards import iso286
+    from blockgen.standards.lookup import look_up
+
+    pair = in_turn(blockgen("lookup", "fit", "60H7/h6"), python("-c", IMPORTS), runs)
+    yield timed("lookup fit, whole process", pair, f'python -c "{IMPORTS}"', at_most=1.0)
+    ours = many(lambda: iso286.limits(60, "H7"), 1000)
+    theirs = many(lambda: isofits.isotol("hole", 60, "H7", "both"), 1000)
+    yield timed("1000 x limits of 60 H7", in_turn(ours, theirs, runs), "isofits", at_most=1.0)
+    data = Path(iso286.__file__).parent / "data" / "metric_threads.csv"
+    pair = in_turn(many(lambda: look_up("thread", "M10"), 100), many(data.read_bytes, 100), runs)
+    yield timed("100 x lookup thread M10", pair, "reading the table's file")
+
+
+GROUPS = ("check", "build", "sizing", "solid", "memory", "lookups")
+
+
+def rows(only: list[str], runs: int, builds: int) -> Iterator[Row]:
+    """Yield the rows of the chosen groups as they are measured."""
+    measured = {
+        "check": lambda: check_process(runs),
+        "build": lambda: build_process(runs),
+        "sizing": lambda: sizing(runs),
+        "solid": lambda: solid(runs),
+        "memory": lambda: memory(builds),
+        "lookups": lambda: lookups(runs),
+    }
+    for name in only:
+        yield from measured[name]()
+
+
+def main() -> None:
+    """Print the table, each row as soon as it is measured."""
+    parser = argparse.ArgumentParser(description="Benchmarks of blockgen.")
+    parser.add_argument("--runs", type=int, default=7, help="pairs for each row (default 7)")
+    parser.add_argument("--builds", type=int, default=200, help="builds for the memory row (default 200)")
+    parser.add_argument("--only", nargs="+", choices=GROUPS, default=list(GROUPS), help="groups to measure")
+    chosen = parser.parse_args()
+    form = "{:<38} {:>10}  {:<50} {:>6}  {:<24} {}"
+    print(form.format("what", "measured", "peer", "ratio", "goal", "met"))
+    for row in rows(chosen.only, chosen.runs, chosen.builds):
+        print(form.format(*row[:5], {True: "yes", False: "NO", None: ""}[row.met]).rstrip(), flush=True)
+
+
+if __name__ == "__main__":
+    main()
