@@ -1,0 +1,194 @@
+"""Every size of one block in the order in which it is decided, in rounds until the window clears its corner radii."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from blockgen.errors import InfeasibleError
+from blockgen.record import Band, Ledger
+from blockgen.sizing.axial_sizes import decide_axial
+from blockgen.sizing.base_pattern import Positions, seat_obstacles
+from blockgen.sizing.base_place import place_base_screws
+from blockgen.sizing.base_plate import decide_plate_thread
+from blockgen.sizing.base_screws import (
+    BaseScrew,
+    decide_base_length,
+    decide_base_screw,
+    decide_thread_from_below,
+    least_side_wall,
+    screw_wall,
+)
+from blockgen.sizing.bores import decide_bore_depth, decide_pilot_bore, decide_through_bore
+from blockgen.sizing.material import resolve_material
+from blockgen.sizing.mating import Flange, flange
+from blockgen.sizing.outside import decide_height, decide_side_wall
+from blockgen.sizing.screw_list import decide_screw_into_flange
+from blockgen.sizing.seats import SeatThread, decide_seat_thread
+from blockgen.sizing.walls import behind_window
+from blockgen.sizing.window import (
+    CUTTERS,
+    corner_shortfall,
+    decide_corner_clearance,
+    decide_corner_radius,
+    decide_window_width,
+)
+from blockgen.standards.materials import Material
+
+_ROUNDS = 8
+# Each round widens a little more than what is missing, since the layout moves with the window.
+_ROOM_STEP = 0.2
+_CORNER = "geometry of the window's corner"
+
+
+@dataclass(frozen=True, slots=True)
+class Parts:
+    """The mating parts as sizing sees them."""
+
+    bearing: Flange
+    motor: Flange
+    bearing_seat: SeatThread | None
+    motor_seat: SeatThread | None
+    screw: BaseScrew
+    block: Material
+    base: Material
+
+
+def decide_sizes(start: Ledger) -> tuple[Ledger, Parts, Positions]:
+    """Decide every size; again with a wider window where the coupling would come near a corner radius of it.
+
+    Where no layout exists with the wider window, the narrower one stays and a check tells what is left.
+    """
+    room, (ledger, parts, positions) = _first_round(start)
+    for _ in range(_ROUNDS):
+        missing = 0.0 if ledger.known("block.window_width") else corner_shortfall(ledger, parts.motor)
+        if missing <= 1e-6:
+            break
+        room += missing + _ROOM_STEP
+        try:
+            ledger, parts, positions = _one_round(start, room)
+        except InfeasibleError:
+            return _with_smaller_cutter(start) or (ledger, parts, positions)
+    return ledger, parts, positions
+
+
+def _first_round(start: Ledger) -> tuple[float, tuple[Ledger, Parts, Positions]]:
+    """Decide every size with the narrowest window; a wider one in front of the seat holes where no length exists.
+
+    Holes that straddle the edge of the window must end inside the wall and make it thick; a window that is wider than
+    the hole pattern lets them break through.
+    """
+    try:
+        return 0.0, _one_round(start, 0.0)
+    except InfeasibleError as error:
+        for room in sorted(_rooms_in_front_of_holes(start)):
+            try:
+                return room, _one_round(start, room)
+            except InfeasibleError:
+                continue
+        raise error from None
+
+
+def _rooms_in_front_of_holes(start: Ledger) -> set[float]:
+    """Return how much wider in mm the window must be so that it covers the seat holes that straddle its edge."""
+    ledger = start.copy()
+    parts = _parts(ledger)
+    if ledger.known("block.window_width"):
+        return set()
+    across = ledger.text("block.window_axis") == "y"
+    rooms = set()
+    for flange_here in (parts.bearing, parts.motor):
+        if behind_window(ledger, flange_here) == "straddling":
+            reach = max(abs(z) if across else abs(y) for y, z in flange_here.positions)
+            rooms.add(2 * reach + flange_here.thread.tap_drill - ledger.number("window_width") + _ROOM_STEP)
+    return rooms
+
+
+def _with_smaller_cutter(start: Ledger) -> tuple[Ledger, Parts, Positions] | None:
+    """Decide every size with the largest cutter whose corner radius needs no wider window, or None."""
+    if start.known("block.cutter_diameter") or start.known("block.window_corner_radius"):
+        return None
+    for cutter in reversed(CUTTERS):
+        trial = start.copy()
+        rule = "smaller than usual: a wider window for its corner radius would leave no feasible length"
+        trial.decide("block.cutter_diameter", cutter, "mm", rule, (), "common practice, no source", origin="assumed")
+        ledger, parts, positions = _one_round(trial, 0.0)
+        if corner_shortfall(ledger, parts.motor) <= 1e-6:
+            ledger.remark(
+                f"The window is cut with a {cutter:g} mm cutter, since a wider window leaves no feasible length."
+            )
+            return ledger, parts, positions
+    return None
+
+
+def _one_round(start: Ledger, room: float) -> tuple[Ledger, Parts, Positions]:
+    """Decide every size with ``room`` in mm of extra window width for the corner radius."""
+    ledger = start.copy()
+    if room:
+        rule = "wider because of the corner radius at the end wall, or of seat holes at the window's edge"
+        ledger.decide("window_corner_room", round(room, 3), "mm", rule, ("coupling.swing_diameter",), _CORNER)
+        ledger.remark(f"The window is {room:.2f} mm wider because of its corner radius or of seat holes at its edge.")
+    parts = _parts(ledger)
+    _inside(ledger, parts)
+    return ledger, parts, _outside(ledger, parts)
+
+
+def _parts(ledger: Ledger) -> Parts:
+    block, base = resolve_material(ledger, "block"), resolve_material(ledger, "base")
+    bearing, motor = flange(ledger, "bearing"), flange(ledger, "motor")
+    decide_window_width(ledger, motor)
+    seats = [decide_seat_thread(ledger, f, block) for f in (bearing, motor)]
+    return Parts(bearing, motor, seats[0], seats[1], decide_base_screw(ledger), block, base)
+
+
+def _inside(ledger: Ledger, parts: Parts) -> None:
+    """Decide bores, walls, length and coupling position."""
+    for end in ("bearing", "motor"):
+        decide_pilot_bore(ledger, end)
+        decide_through_bore(ledger, end)
+    around_screw = screw_wall(ledger, parts.screw)
+    least_side_wall(ledger)
+    screws_in_ends = around_screw if ledger.text("block.window_axis") == "y" else 0.0
+    decide_axial(ledger, (parts.bearing, parts.bearing_seat), (parts.motor, parts.motor_seat), screws_in_ends)
+    for end in ("bearing", "motor"):
+        decide_bore_depth(ledger, end)
+    decide_screw_into_flange(ledger, parts.motor)
+    length = ledger.number("length") - ledger.number("bearing_wall") - ledger.number("motor_wall")
+    ledger.decide(
+        "window_length",
+        round(length, 6),
+        "mm",
+        "length - bearing_wall - motor_wall",
+        ("length", "bearing_wall", "motor_wall"),
+    )
+
+
+def _outside(ledger: Ledger, parts: Parts) -> Positions:
+    """Decide height, base screws, width and window corner radius."""
+    flanges = (parts.bearing, parts.motor)
+    side_wall = ledger.number("side_wall_least")
+    height = decide_height(ledger, flanges, side_wall if ledger.text("block.window_axis") == "y" else 0.0)
+    tolerance = ledger.number("block.height_tolerance")
+    ledger.decide("shaft_height", ledger.number("base.shaft_height"), "mm", "given", ("base.shaft_height",),
+                  band=Band(tolerance, -tolerance), origin=ledger["base.shaft_height"].origin)  # fmt: skip
+    decide_base_length(ledger, parts.screw, parts.base)
+    decide_thread_from_below(ledger, parts.screw, parts.block)
+    decide_plate_thread(ledger, parts.screw)
+    obstacles = [
+        *seat_obstacles(ledger, parts.bearing, parts.bearing_seat),
+        *seat_obstacles(ledger, parts.motor, parts.motor_seat),
+    ]
+    positions = place_base_screws(ledger, parts.screw, flanges, obstacles, side_wall)
+    decide_side_wall(ledger)
+    decide_corner_radius(
+        ledger, _cut_depth(ledger, height), min(ledger.number("window_width"), ledger.number("window_length"))
+    )
+    decide_corner_clearance(ledger, parts.motor)
+    return positions
+
+
+def _cut_depth(ledger: Ledger, height: float) -> float:
+    """Return the depth in mm that a cutter must reach: half of a through window, all of a pocket."""
+    if ledger.text("block.window_axis") == "y":
+        return ledger.number("width") / 2
+    floor = ledger.number("block.window_floor")
+    return height - floor if floor > 0 else height / 2
