@@ -89,6 +89,7 @@ class Ledger:
         """Return a ledger that can go on by itself."""
         other = Ledger()
         other._records = dict(self._records)
+        other._inputs = dict(self._inputs)
         other._remarks = list(self._remarks)
         return other
 
@@ -161,15 +162,16 @@ class Ledger:
         band: Band = NO_BAND,
     ) -> Record:
         """Enter a decided value; ``using`` names the records that the rule used."""
-        inputs = {name: self._input(name) for name in using if name in self._records}
+        inputs = {name: found for name in using if (found := self._inputs.get(name) or self._input(name))}
         return self.enter(Record(key, value, unit, origin, rule, inputs, source, band.upper, band.lower, band.fit))
 
-    def _input(self, key: str) -> Input:
-        """Return a record as an input; one object serves all rules that use it, since records never change."""
-        found = self._inputs.get(key)
-        if found is None:
-            found = self._inputs[key] = self._records[key].as_input()
-        return found
+    def _input(self, key: str) -> Input | None:
+        """Return a record as an input, and keep it for all rules that use it; None where nothing is entered."""
+        record = self._records.get(key)
+        if record is None:
+            return None
+        made = self._inputs[key] = record.as_input()
+        return made
 
     def frozen(self) -> Mapping[str, Record]:
         """Return the records by key."""

@@ -72,11 +72,18 @@ def _shown(what: str, run: Callable[[str], str]) -> str:
     pieces, source = _PIECE.findall(what), _PIECE.sub("", what).strip()
     is_command = source.startswith("blockgen ")
     text = run(source) if is_command else (ROOT / source).read_text(encoding="utf-8")
-    body = "...\n".join(_piece(text, first, stop) for first, stop in pieces) if pieces else text
-    if source.endswith(".md"):
+    is_page = source.endswith(".md") and not is_command
+    body = _joined(text, pieces, "\n...\n\n" if is_page else "...\n") if pieces else text
+    if is_page:
         return body
-    prompt = f"$ {source}\n" if is_command else ""
-    return f"```{'toml' if source.endswith('.toml') else 'text'}\n{prompt}{body.rstrip()}\n```\n"
+    head = f"```text\n$ {source}\n" if is_command else "```toml\n"
+    return f"{head}{body.rstrip()}\n```\n"
+
+
+def _joined(text: str, pieces: list[tuple[str, str]], gap: str) -> str:
+    """Return pieces of a text; a gap at the end tells that there is more."""
+    body = gap.join(_piece(text, first, stop) for first, stop in pieces)
+    return body + gap.rstrip("\n") + "\n" if pieces[-1][1] else body
 
 
 def _piece(text: str, first: str, stop: str) -> str:

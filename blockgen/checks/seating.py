@@ -79,9 +79,12 @@ def pilot_fit(plan: Plan, end: str) -> Iterator[Finding]:
     """Warn of a pilot that may be tight in its bore."""
     for cause in plan.contributors:
         if cause.id == f"{end}_pilot_clearance" and cause.limits is not None and cause.limits[0] < 0:
-            ask = Question(f"{end}_pilot_fit", f"Clearance of the {end} pilot", (f"{end}_bore", f"{end}.pilot_fit"), "")
-            text = f"the pilot may be {-cause.limits[0]:.3f} mm larger than the bore: it goes in with force or heat"
-            yield remark(plan, ask, "warn", text)
+            ask = Question(f"{end}_pilot_fit", f"Fit of the {end} pilot", (f"{end}_bore", f"{end}.pilot_fit"), "")
+            over = -cause.limits[0]
+            hard = over > plan.number("practice.tight_pilot")
+            how = "it goes in with force or heat" if hard else "a transition fit: it is tapped in squarely"
+            text = f"the pilot may be {over:.3f} mm larger than the bore; {how}"
+            yield remark(plan, ask, "warn" if hard else "pass", text)
 
 
 def carried(plan: Plan) -> Finding:

@@ -17,6 +17,7 @@ import re
 from bisect import insort
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 
 from blockgen.mechanics.distance import (
     Piece,
@@ -58,6 +59,22 @@ class LigamentRule:
     rim: float
 
 
+@dataclass(frozen=True, slots=True)
+class Measured:
+    """A cavity made ready to be measured, so that this is done once for all its walls.
+
+    Args:
+        feature: The cavity.
+        parts: Its convex pieces, each with the box around it.
+        box: Least and greatest corner (x, y, z) of the box around all of them, mm.
+    """
+
+    feature: Feature
+    parts: Sequence[Boxed]
+    box: Box
+
+
+@lru_cache(maxsize=256)
 def thread_diameter(designation: str) -> float | None:
     """Return the nominal diameter of a metric or unified thread, mm; None where the text says none.
 
@@ -102,9 +119,14 @@ def pieces(feature: Feature) -> tuple[Piece, ...]:
     return turned
 
 
-def box_around(feature: Feature) -> Box:
-    """Return least and greatest corner (x, y, z) of the box around a cavity, mm."""
-    return _extent_of(_boxed(pieces(feature)))
+def measured(feature: Feature) -> Measured:
+    """Return a cavity made ready to be measured.
+
+    Raises:
+        ValueError: as for `pieces`.
+    """
+    parts = _boxed(pieces(feature))
+    return Measured(feature, parts, _extent_of(parts))
 
 
 def least_wall(feature_a: Feature, feature_b: Feature) -> float:
@@ -113,7 +135,12 @@ def least_wall(feature_a: Feature, feature_b: Feature) -> float:
     Raises:
         ValueError: an axis is not parallel to x, y or z, or a corner radius is too large.
     """
-    return _least_distance(_boxed(pieces(feature_a)), _boxed(pieces(feature_b)))
+    return wall_between(measured(feature_a), measured(feature_b))
+
+
+def wall_between(first: Measured, second: Measured) -> float:
+    """Return the least distance between two cavities, mm; 0 where they meet."""
+    return _least_distance(first.parts, second.parts)
 
 
 def wall_to_face(feature: Feature, body: Body, face_id: str) -> float:
@@ -127,12 +154,12 @@ def wall_to_face(feature: Feature, body: Body, face_id: str) -> float:
     Raises:
         ValueError: there is no such face, or the axis is not parallel to x, y or z.
     """
-    parts = _boxed(pieces(feature))
+    cavity = measured(feature)
     if face_id == ROUNDED_EDGE:
-        return _rounded_edge_wall(parts, body)
+        return _rounded_edge_wall(cavity.parts, body)
     if face_id not in FACES:
         raise ValueError(f"no outside face {face_id!r}: one of {', '.join(FACES)}, {ROUNDED_EDGE}")
-    return face_walls(_extent_of(parts), body)[FACES.index(face_id)]
+    return face_walls(cavity.box, body)[FACES.index(face_id)]
 
 
 def ligament_map(
@@ -153,18 +180,19 @@ def ligament_map(
     Raises:
         ValueError: an axis is not parallel to x, y or z, or a corner radius is too large.
     """
-    parts = [_boxed(pieces(feature)) for feature in features]
-    boxes = [_extent_of(part) for part in parts]
-    found: list[Entry] = []
-    for feature, part, box in zip(features, parts, boxes, strict=True):
-        found.extend(_outside_walls(feature, part, box, body, rule))
+    return map_of([measured(feature) for feature in features], body, rule, thinnest)
+
+
+def map_of(cavities: Sequence[Measured], body: Body, rule: LigamentRule, thinnest: int = 5) -> tuple[Ligament, ...]:
+    """Return the same as `ligament_map` for cavities made ready before."""
+    found = [entry for cavity in cavities for entry in _outside_walls(cavity, body, rule)]
     found.sort()
-    queue = _bounded_pairs(features, boxes, rule, _cut_off(found, thinnest))
+    queue = _bounded_pairs(cavities, rule, _cut_off(found, thinnest))
     while queue and queue[0][0] <= (cut_off := _cut_off(found, thinnest)):
         _, first, second, required = heapq.heappop(queue)
-        wall = _least_distance(parts[first], parts[second], cut_off + required)
+        wall = _least_distance(cavities[first].parts, cavities[second].parts, cut_off + required)
         if wall < math.inf:
-            insort(found, _entry(features[first].id, features[second].id, wall, required))
+            insort(found, _entry(cavities[first].feature.id, cavities[second].feature.id, wall, required))
     kept = max(thinnest, sum(1 for entry in found if entry[0] < 0))
     return tuple(Ligament(*entry[1:]) for entry in found[:kept])
 
@@ -271,16 +299,17 @@ def _rounded_edge_wall(parts: Sequence[Boxed], body: Body) -> float:
     return max(0.0, least)
 
 
-def _outside_walls(feature: Feature, parts: Sequence[Boxed], box: Box, body: Body, rule: LigamentRule) -> list[Entry]:
+def _outside_walls(cavity: Measured, body: Body, rule: LigamentRule) -> list[Entry]:
     """Return margin, cavity, face, wall and required wall for each face that a cavity does not open into."""
+    feature = cavity.feature
     opens = feature.opens_into
     found = [
         _entry(feature.id, face, wall, rule.rim)
-        for face, wall in zip(FACES, face_walls(box, body), strict=True)
+        for face, wall in zip(FACES, face_walls(cavity.box, body), strict=True)
         if face != feature.face and face not in opens
     ]
     if body.outer_fillet > 0 and ROUNDED_EDGE not in opens:
-        wall = _rounded_edge_wall(parts, body)
+        wall = _rounded_edge_wall(cavity.parts, body)
         if wall < math.inf:
             found.append(_entry(feature.id, ROUNDED_EDGE, wall, rule.rim))
     return found
@@ -294,18 +323,18 @@ def _cut_off(found: Sequence[Entry], thinnest: int) -> float:
 
 
 def _bounded_pairs(
-    features: Sequence[Feature], boxes: Sequence[Box], rule: LigamentRule, cut_off: float
+    cavities: Sequence[Measured], rule: LigamentRule, cut_off: float
 ) -> list[tuple[float, int, int, float]]:
     """Return a heap of least margin, first, second and required wall over the pairs that do not meet on purpose."""
-    threads = [nominal_diameter(feature) if feature.thread else math.inf for feature in features]
+    threads = [nominal_diameter(each.feature) if each.feature.thread else math.inf for each in cavities]
     queue = []
-    for second, feature in enumerate(features):
-        low, high = boxes[second]
+    for second, cavity in enumerate(cavities):
+        low, high = cavity.box
         for first in range(second):
             thread = min(threads[first], threads[second])
             required = rule.rim if thread == math.inf else max(rule.cavity_factor * thread, rule.cavity_floor)
-            margin = box_distance(low, high, *boxes[first]) - required
-            if margin <= cut_off and not _meet_on_purpose(feature, features[first]):
+            margin = box_distance(low, high, *cavities[first].box) - required
+            if margin <= cut_off and not _meet_on_purpose(cavity.feature, cavities[first].feature):
                 queue.append((margin, first, second, required))
     heapq.heapify(queue)
     return queue

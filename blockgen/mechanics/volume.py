@@ -203,8 +203,8 @@ def run_out_volume(feature: Feature, plan: Plan) -> float:
         corner = corner_height(min(u - low, high - u), pocket.corner_radius, reach)
         return corner * inside + reach * (2 * half - inside)
 
-    corners = (low, low + pocket.corner_radius, high - pocket.corner_radius, high)
-    return integral(cut, _breaks(centre, radius, (*corners, *_crossings(centre, end[along], radius, opening))))
+    bends = [bend for depth in corner_bends(pocket.corner_radius, reach) for bend in (low + depth, high - depth)]
+    return integral(cut, _breaks(centre, radius, (*bends, *_crossings(centre, end[along], radius, opening))))
 
 
 def _opening(pocket: Pocket, along: int) -> Extent:
@@ -220,6 +220,12 @@ def corner_height(from_side: float, corner_radius: float, limit: float) -> float
     if from_side >= corner_radius:
         return 0.0
     return min(limit, corner_radius - math.sqrt(corner_radius**2 - (corner_radius - from_side) ** 2))
+
+
+def corner_bends(corner_radius: float, limit: float) -> tuple[float, float, float]:
+    """Return the distances from the side wall at which ``corner_height`` is not smooth, mm."""
+    capped = min(limit, corner_radius)
+    return 0.0, corner_radius - math.sqrt(capped * (2 * corner_radius - capped)), corner_radius
 
 
 # A relief and what it crosses

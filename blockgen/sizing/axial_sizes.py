@@ -49,9 +49,10 @@ def decide_axial(
     for i, end in enumerate(("bearing", "motor")):
         floor = ledger.number_or(f"{end}_wall_floor", ranges[i][0])
         decide_wall(ledger, end, task.facts[f"{end}_wall"], floor, ranges[i][1])
-    _enter_interval(ledger, layout, task.toleranced())
-    _enter_length(ledger, layout, task.toleranced(), given)
-    _enter_coupling(ledger, layout, task.toleranced())
+    tight = task.toleranced()
+    _enter_interval(ledger, layout, tight)
+    _enter_length(ledger, layout, tight, given)
+    _enter_coupling(ledger, layout, tight)
     return task
 
 

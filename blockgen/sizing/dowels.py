@@ -9,7 +9,7 @@ from blockgen.plan import Body, Feature
 from blockgen.record import Ledger
 from blockgen.sizing.base_screws import BaseScrew
 from blockgen.sizing.cavities import Place, TapSize, dowel_hole, tapped_hole
-from blockgen.sizing.free_places import Spot, along_walls, first_free, stands_clear, surroundings
+from blockgen.sizing.free_places import Spot, Surroundings, along_walls, first_free, stands_clear, surroundings
 from blockgen.sizing.rounding import up
 from blockgen.sizing.seats import point_length
 from blockgen.standards.din76 import drill_runout
@@ -35,7 +35,7 @@ def decide_dowel(ledger: Ledger, screw: BaseScrew) -> float | None:
 
 
 def dowel_features(
-    ledger: Ledger, screw: BaseScrew, positions: Positions, others: Sequence[Feature], body: Body
+    ledger: Ledger, screw: BaseScrew, positions: Positions, others: Surroundings, body: Body
 ) -> list[Feature]:
     """Return two dowel holes on a diagonal, as far apart as the other cavities allow; empty without dowels.
 
@@ -57,7 +57,7 @@ def dowel_features(
         make = partial(_dowel, ledger, pin, index)
         start = up(starts[index - 1], 0.5)
         spots = along_walls(ledger, -y if from_motor else y, start, from_motor=from_motor)
-        hole = first_free(ledger, spots, make, surroundings([*others, *found]), body)
+        hole = first_free(ledger, spots, make, (*others, *surroundings(found)), body)
         if hole is None:
             ledger.remark(f"There is no room for dowel {index} of {pin:g} mm.")
         else:
@@ -74,7 +74,7 @@ def _dowel(ledger: Ledger, pin: float, index: int, spot: Spot) -> Feature:
 
 
 def lifting_features(
-    ledger: Ledger, mass: float, positions: Positions, others: Sequence[Feature], body: Body
+    ledger: Ledger, mass: float, positions: Positions, others: Surroundings, body: Body
 ) -> list[Feature]:
     """Return two lifting threads in the top on either side of the middle, where the block is heavy; else none.
 
@@ -88,10 +88,9 @@ def lifting_features(
     if mass < ledger.number("practice.lifting_mass"):
         return []
     screw = thread(f"M{ledger.number('practice.lifting_size'):g}")
-    around = surroundings(others)
     for pair in _lifting_pairs(ledger, positions):
         holes = [_lifting(ledger, screw, i, spot) for i, spot in enumerate(pair, 1)]
-        if all(stands_clear(ledger, hole, around, body) for hole in holes):
+        if all(stands_clear(ledger, hole, others, body) for hole in holes):
             rule = f"block of {mass:.1f} kg is lifted with tackle"
             using = ("practice.lifting_mass", "practice.lifting_size")
             ledger.decide("lifting_thread", screw.designation, "", rule, using, _SOURCE)

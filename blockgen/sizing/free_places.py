@@ -7,19 +7,19 @@ from collections.abc import Callable, Iterable, Iterator, Sequence
 from blockgen.mechanics.distance import box_distance
 from blockgen.mechanics.ligaments import (
     FACES,
-    Box,
     LigamentRule,
-    box_around,
+    Measured,
     face_walls,
-    least_wall,
+    measured,
     nominal_diameter,
     required_wall,
+    wall_between,
 )
 from blockgen.plan import Body, Feature
 from blockgen.record import Ledger
 
 Spot = tuple[float, float]
-Surroundings = tuple[tuple[Feature, Box], ...]
+Surroundings = tuple[Measured, ...]
 MakeHole = Callable[[Spot], Feature]
 _STEP = 1.0
 
@@ -32,8 +32,8 @@ def rule_of(ledger: Ledger) -> LigamentRule:
 
 
 def surroundings(features: Sequence[Feature]) -> Surroundings:
-    """Return cavities with the boxes around them, so that most of them need no exact measure."""
-    return tuple((feature, box_around(feature)) for feature in features)
+    """Return cavities made ready to be measured, once for all places that are tried."""
+    return tuple(measured(feature) for feature in features)
 
 
 def stands_clear(ledger: Ledger, hole: Feature, others: Surroundings, body: Body) -> bool:
@@ -41,12 +41,12 @@ def stands_clear(ledger: Ledger, hole: Feature, others: Surroundings, body: Body
     rule = rule_of(ledger)
     keep = max(rule.rim, rule.cavity_floor, rule.cavity_factor * nominal_diameter(hole))
     open_faces = {hole.face, *hole.opens_into}
-    around = box_around(hole)
-    walls = zip(FACES, face_walls(around, body), strict=True)
+    tried = measured(hole)
+    walls = zip(FACES, face_walls(tried.box, body), strict=True)
     if any(wall < rule.rim for face, wall in walls if face not in open_faces):
         return False
-    near = [other for other, box in others if box_distance(*around, *box) < keep]
-    return all(least_wall(hole, other) >= required_wall(hole, other, rule) for other in near)
+    near = [other for other in others if box_distance(*tried.box, *other.box) < keep]
+    return all(wall_between(tried, other) >= required_wall(hole, other.feature, rule) for other in near)
 
 
 def along_walls(ledger: Ledger, y: float, start: float, *, from_motor: bool) -> Iterator[Spot]:

@@ -58,40 +58,46 @@ def decide_sizes(start: Ledger) -> tuple[Ledger, Parts, Positions]:
 
     Where no layout exists with the wider window, the narrower one stays and a check tells what is left.
     """
-    room, (ledger, parts, positions) = _first_round(start)
+    start = start.copy()
+    parts = _parts(start)  # nothing about them depends on the window
+    room, (ledger, positions) = _first_round(start, parts)
     for _ in range(_ROUNDS):
         missing = 0.0 if ledger.known("block.window_width") else corner_shortfall(ledger, parts.motor)
         if missing <= 1e-6:
             break
+        if missing > start.number("practice.corner_room_most") and not _cutter_given(start):
+            start = _with_long_cutter(start, ledger)
+            missing = 0.0
         room += missing + _ROOM_STEP
         try:
-            ledger, parts, positions = _one_round(start, room)
+            ledger, positions = _one_round(start, parts, room)
         except InfeasibleError:
-            return _with_smaller_cutter(start) or (ledger, parts, positions)
+            ledger, positions = _with_smaller_cutter(start, parts) or (ledger, positions)
+            break
     return ledger, parts, positions
 
 
-def _first_round(start: Ledger) -> tuple[float, tuple[Ledger, Parts, Positions]]:
+def _first_round(start: Ledger, parts: Parts) -> tuple[float, tuple[Ledger, Positions]]:
     """Decide every size with the narrowest window; a wider one in front of the seat holes where no length exists.
 
     Holes that straddle the edge of the window must end inside the wall and make it thick; a window that is wider than
     the hole pattern lets them break through.
     """
     try:
-        return 0.0, _one_round(start, 0.0)
+        return 0.0, _one_round(start, parts, 0.0)
     except InfeasibleError as error:
-        for room in sorted(_rooms_in_front_of_holes(start)):
+        for room in sorted(_rooms_in_front_of_holes(start, parts)):
             try:
-                return room, _one_round(start, room)
+                return room, _one_round(start, parts, room)
             except InfeasibleError:
                 continue
         raise error from None
 
 
-def _rooms_in_front_of_holes(start: Ledger) -> set[float]:
+def _rooms_in_front_of_holes(start: Ledger, parts: Parts) -> set[float]:
     """Return how much wider in mm the window must be so that it covers the seat holes that straddle its edge."""
     ledger = start.copy()
-    parts = _parts(ledger)
+    decide_window_width(ledger, parts.motor)
     if ledger.known("block.window_width"):
         return set()
     across = ledger.text("block.window_axis") == "y"
@@ -103,39 +109,54 @@ def _rooms_in_front_of_holes(start: Ledger) -> set[float]:
     return rooms
 
 
-def _with_smaller_cutter(start: Ledger) -> tuple[Ledger, Parts, Positions] | None:
+def _cutter_given(ledger: Ledger) -> bool:
+    return ledger.known("block.cutter_diameter") or ledger.known("block.window_corner_radius")
+
+
+def _with_long_cutter(start: Ledger, ledger: Ledger) -> Ledger:
+    """Return the start with the smallest cutter that reaches the depth at all: it saves width in the corners."""
+    depth, hard = ledger.number("window_cut_depth"), ledger.number("practice.cut_depth_ratio_hard")
+    cutter = next((c for c in CUTTERS if depth / c <= hard), CUTTERS[-1])
+    again = start.copy()
+    rule = (
+        f"smallest usual cutter that cuts {depth:.1f} deep at {hard:g} D: a larger one would widen the window too much"
+    )
+    again.decide("block.cutter_diameter", cutter, "mm", rule, (), "common practice, no source", origin="assumed")
+    return again
+
+
+def _with_smaller_cutter(start: Ledger, parts: Parts) -> tuple[Ledger, Positions] | None:
     """Decide every size with the largest cutter whose corner radius needs no wider window, or None."""
-    if start.known("block.cutter_diameter") or start.known("block.window_corner_radius"):
+    if _cutter_given(start):
         return None
     for cutter in reversed(CUTTERS):
         trial = start.copy()
         rule = "smaller than usual: a wider window for its corner radius would leave no feasible length"
         trial.decide("block.cutter_diameter", cutter, "mm", rule, (), "common practice, no source", origin="assumed")
-        ledger, parts, positions = _one_round(trial, 0.0)
+        ledger, positions = _one_round(trial, parts, 0.0)
         if corner_shortfall(ledger, parts.motor) <= 1e-6:
             ledger.remark(
                 f"The window is cut with a {cutter:g} mm cutter, since a wider window leaves no feasible length."
             )
-            return ledger, parts, positions
+            return ledger, positions
     return None
 
 
-def _one_round(start: Ledger, room: float) -> tuple[Ledger, Parts, Positions]:
-    """Decide every size with ``room`` in mm of extra window width for the corner radius."""
+def _one_round(start: Ledger, parts: Parts, room: float) -> tuple[Ledger, Positions]:
+    """Decide every size from the window on, with ``room`` in mm of extra window width for the corner radius."""
     ledger = start.copy()
     if room:
         rule = "wider because of the corner radius at the end wall, or of seat holes at the window's edge"
         ledger.decide("window_corner_room", round(room, 3), "mm", rule, ("coupling.swing_diameter",), _CORNER)
         ledger.remark(f"The window is {room:.2f} mm wider because of its corner radius or of seat holes at its edge.")
-    parts = _parts(ledger)
+    decide_window_width(ledger, parts.motor)
     _inside(ledger, parts)
-    return ledger, parts, _outside(ledger, parts)
+    return ledger, _outside(ledger, parts)
 
 
 def _parts(ledger: Ledger) -> Parts:
     block, base = resolve_material(ledger, "block"), resolve_material(ledger, "base")
     bearing, motor = flange(ledger, "bearing"), flange(ledger, "motor")
-    decide_window_width(ledger, motor)
     seats = [decide_seat_thread(ledger, f, block) for f in (bearing, motor)]
     return Parts(bearing, motor, seats[0], seats[1], decide_base_screw(ledger), block, base)
 

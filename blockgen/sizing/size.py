@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from blockgen.mechanics.ligaments import ligament_map
+from blockgen.errors import InputError, Problem
+from blockgen.mechanics.ligaments import map_of
 from blockgen.mechanics.volume import body_volume, feature_volume
 from blockgen.plan import Body, Feature, Plan
 from blockgen.record import Ledger, Record
@@ -15,7 +16,7 @@ from blockgen.sizing.defaults import complete
 from blockgen.sizing.dowels import dowel_features, lifting_features
 from blockgen.sizing.features import block_features
 from blockgen.sizing.frames import frames
-from blockgen.sizing.free_places import rule_of
+from blockgen.sizing.free_places import Surroundings, rule_of, surroundings
 from blockgen.sizing.rounds import Parts, decide_sizes
 from blockgen.sizing.screw_list import fasteners
 from blockgen.sizing.summary_keys import DIMENSIONS
@@ -44,16 +45,28 @@ def plan_from(records: Mapping[str, Record]) -> Plan:
     seats = (parts.bearing_seat, parts.motor_seat)
     features = block_features(ledger, (parts.bearing, parts.motor), seats, parts.screw, positions)
     body = _body(ledger)
-    dowels = dowel_features(ledger, parts.screw, positions, features, body)
+    around = surroundings(features)
+    dowels = dowel_features(ledger, parts.screw, positions, around, body)
     volume = body_volume(body) - sum(feature_volume(feature, body) for feature in features)
     mass = volume * 1e-9 * parts.block.density
-    features = (*features, *dowels)
-    features = (*features, *lifting_features(ledger, mass, positions, features, body))
+    around = (*around, *surroundings(dowels))
+    around = (*around, *surroundings(lifting_features(ledger, mass, positions, around, body)))
     plate = base_plate_features(ledger, parts.screw, positions, dowels)
-    return _plan(ledger, parts, body, features, plate)
+    return _plan(ledger, parts, body, around, plate)
 
 
 def _body(ledger: Ledger) -> Body:
+    """Return the outside of the block.
+
+    Raises:
+        InputError: a fillet is not larger than the chamfer that runs around it.
+    """
+    fillet, chamfer = ledger.number("block.outer_fillet"), ledger.number("block.edge_chamfer")
+    if 0 < fillet <= chamfer:
+        remedy = "give a larger fillet, a smaller edge_chamfer, or 0 for chamfered upright edges"
+        raise InputError(
+            [Problem("", None, "block.outer_fillet", f"{fillet:g} mm", f"0 or above {chamfer:g} mm", remedy)]
+        )
     return Body(
         ledger.number("length"),
         ledger.number("width"),
@@ -63,7 +76,8 @@ def _body(ledger: Ledger) -> Body:
     )
 
 
-def _plan(ledger: Ledger, parts: Parts, body: Body, features: tuple[Feature, ...], plate: tuple[Feature, ...]) -> Plan:
+def _plan(ledger: Ledger, parts: Parts, body: Body, cavities: Surroundings, plate: tuple[Feature, ...]) -> Plan:
+    features = tuple(cavity.feature for cavity in cavities)
     causes = contributors(ledger)
     screws = fasteners(ledger, (parts.bearing, parts.motor), parts.screw, features)
     return Plan(
@@ -76,7 +90,7 @@ def _plan(ledger: Ledger, parts: Parts, body: Body, features: tuple[Feature, ...
         contributors=causes,
         fasteners=screws,
         frames=frames(ledger),
-        ligaments=ligament_map(features, body, rule_of(ledger)),
+        ligaments=map_of(cavities, body, rule_of(ledger)),
         notes=ledger.remarks,
         material_density=parts.block.density,
     )

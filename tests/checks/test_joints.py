@@ -69,9 +69,15 @@ def test_slip_by_hand():
 
 @pytest.mark.parametrize(
     ("change", "better"),
-    [({"base": {"friction": 0.2}}, True), ({"base": {"property_class": "12.9"}}, True), ({"base": {"screw_count": 6}}, True),
-     ({"base": {"tightening": "angle"}}, True), ({"base": {"tightening": "hand"}}, False), ({"screw": {"thrust": 4000}}, False)],
-)  # fmt: skip
+    [
+        ({"base": {"friction": 0.2}}, True),
+        ({"base": {"property_class": "12.9"}}, True),
+        ({"base": {"screw_count": 6}}, True),
+        ({"base": {"tightening": "angle"}}, True),
+        ({"base": {"tightening": "hand"}}, False),
+        ({"screw": {"thrust": 4000}}, False),
+    ],
+)
 def test_slip_goes_the_right_way(change, better):
     plain, other = found(sized(), "base_slip").value, found(sized(**change), "base_slip").value
     assert (other > plain) is better

@@ -1,7 +1,7 @@
 """Holes of the block against the axes of the mating parts, computed here from the spec alone.
 
-Source: the convention of the spec file: y to the left when one looks from the motor along -x, z up from the base, angles
-from +y counter-clockwise. Cosine and sine are taken from a table of the usual angles, not from the package.
+Source: the convention of the spec file: seen from the motor along -x, y points to the right and z up from the base;
+the angles count from +y counter-clockwise. Cosine and sine come from a table of usual angles, not from the package.
 """
 
 import math

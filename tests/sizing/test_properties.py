@@ -20,15 +20,20 @@ FACES = ("bearing_seat", "motor_seat", "base", "top", "side_plus_y", "side_minus
 @USUAL
 @given(tables())
 def test_a_spec_gives_a_plan_or_says_why_none_exists(spec):
-    loaded = parse_spec(toml(spec))
+    outcome = outcome_of(spec)
+    if isinstance(outcome, InfeasibleError):
+        assert outcome.conflicts
+        assert all(c.deficit > 0 and c.facts and c.keys for c in outcome.conflicts)
+    else:
+        assert {f.verdict for f in check(outcome)} <= {"pass", "warn", "fail", "not_assessed"}
+
+
+def outcome_of(spec):
+    """Return the plan, or the error that says why there is none; any other error is a fault."""
     try:
-        plan = size(loaded)
+        return size(parse_spec(toml(spec)))
     except InfeasibleError as error:
-        assert error.conflicts
-        assert all(c.deficit > 0 and c.facts and c.keys for c in error.conflicts)
-        return
-    verdicts = {f.verdict for f in check(plan)}
-    assert verdicts <= {"pass", "warn", "fail", "not_assessed"}
+        return error
 
 
 @USUAL
@@ -73,12 +78,14 @@ def test_base_screws_and_dowels_stand_clear(spec):
 
 @USUAL
 @given(tables())
-def test_no_cavity_reaches_outside_but_where_it_opens(spec):
+def test_no_cavity_reaches_outside_in_silence(spec):
     plan = sized_or_left(spec)
+    failed = {f.title for f in check(plan) if f.verdict == "fail"}
     for feature in plan.features:
         for face in FACES:
             if face != feature.face and face not in feature.opens_into:
-                assert wall_to_face(feature, plan.body, face) > 0, (feature.id, face)
+                told = any(feature.id in title and face in title for title in failed)
+                assert wall_to_face(feature, plan.body, face) > 0 or told, (feature.id, face)
 
 
 @USUAL

@@ -5,6 +5,7 @@ import math
 import pytest
 
 from blockgen.checks import check
+from blockgen.errors import InfeasibleError, InputError
 from tests.sizing.strategies import REQUIRED, sized
 
 TAPPED = {"bolt_hole": None, "bolt_thread": "M6", "fastening": "tapped"}
@@ -82,7 +83,28 @@ def test_a_floor_that_touches_the_coupling_fails():
 
 
 def test_a_corner_radius_larger_than_the_window_is_an_input_error():
-    from blockgen.errors import InputError
-
     with pytest.raises(InputError, match="corner_radius"):
         sized(block={"window_corner_radius": 50})
+
+
+def test_a_window_across_that_cuts_the_base_is_not_passed_over():
+    changes = {"base": {"shaft_height": 46}, "bearing": {"spanner_diameter": 90}, "block": {"window_axis": "y"}}
+    try:
+        findings = check(sized(**changes))
+    except (InputError, InfeasibleError):
+        return
+    assert any(f.verdict == "fail" and "window" in f.title.lower() for f in findings)
+
+
+def test_sizes_of_a_window_across_can_be_given_back():
+    across = {"window_axis": "y"}
+    plan = sized(motor=TAPPED, block=across)
+    again = sized(
+        motor=TAPPED, block={**across, "window_width": plan.number("window_width"), "width": plan.number("width")}
+    )
+    assert again.features == plan.features
+
+
+def test_a_window_across_may_be_higher_than_the_block_is_wide():
+    plan = sized(block={"window_axis": "y", "window_width": 84, "width": 83})
+    assert plan.number("window_width") == 84

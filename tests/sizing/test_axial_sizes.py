@@ -1,0 +1,53 @@
+"""What the axial layout enters: interval with reasons, length, coupling position, grips and gap."""
+
+import pytest
+
+from tests.sizing.strategies import sized
+
+
+def test_each_end_of_the_interval_names_what_binds_it():
+    records = sized().records
+    assert "key to motor-side clamp screw" in records["length_min"].rule
+    assert "journal grip, least" in records["length_max"].rule
+    assert "screw.journal_reach" in records["length_max"].inputs
+
+
+def test_the_interval_by_hand():
+    plan = sized()  # c >= bearing wall + key - clamp, d >= 60 - 8 + motor wall + 5; c <= 44 - 16, d <= 60 + 40 - 16
+    low = max(20 + 2, plan.number("bearing_wall") + 5 - 8) + max(60 + 3 + 2, 52 + plan.number("motor_wall") + 5)
+    assert plan.number("length_min") == pytest.approx(low)
+    assert plan.number("length_max") == pytest.approx(28 + 84)
+
+
+def test_the_length_is_a_round_number_near_the_middle():
+    plan = sized()
+    middle = (plan.number("length_low") + plan.number("length_high")) / 2
+    assert abs(plan.number("length") - middle) <= 0.25 + 1e-9
+    assert plan.number("length") * 2 == round(plan.number("length") * 2)
+
+
+def test_a_given_length_is_kept_inside_the_interval():
+    plan = sized(block={"length": 103.7})
+    assert plan.number("length") == 103.7
+    assert "given" in plan.records["length"].rule
+
+
+def test_length_and_coupling_position_carry_their_tolerances():
+    records = sized(block={"length_tolerance": 0.05}).records
+    assert (records["length"].upper, records["length"].lower) == (0.05, -0.05)
+    assert records["coupling_position"].upper == -records["coupling_position"].lower > 0
+
+
+def test_a_wider_length_tolerance_narrows_the_interval_by_as_much():
+    tight, loose = sized(block={"length_tolerance": 0.1}), sized(block={"length_tolerance": 0.4})
+    assert loose.number("length_min") == tight.number("length_min")
+    assert loose.number("length_low") > tight.number("length_low")
+    assert loose.number("length_high") < tight.number("length_high")
+
+
+def test_grips_and_gap_by_hand():
+    plan = sized()
+    c, length = plan.number("coupling_position"), plan.number("length")
+    assert plan.number("journal_grip") == pytest.approx(44 - c)
+    assert plan.number("motor_grip") == pytest.approx(c + 60 - (length - 40))
+    assert plan.number("shaft_gap") == pytest.approx(length - 40 - 44)

@@ -1,0 +1,103 @@
+"""The demo's own files in ``out/``: whole, and what the tool makes of the demo's spec today.
+
+Bytes of STEP and STL differ between versions of the kernel and are not compared. When one of these fails, run
+``blockgen build presets/examples/spray_carriage_servo.toml``, then ``python tests/pictures/render.py`` and
+``python -m tests.readme_blocks``, and look at what has changed.
+"""
+
+from __future__ import annotations
+
+import json
+import struct
+import zlib
+from pathlib import Path
+
+import pytest
+
+from blockgen.outputs import names
+from blockgen.outputs.manifest import set_is_whole
+from blockgen.outputs.spec_toml import spec_toml
+from blockgen.outputs.summary_json import summary
+from blockgen.outputs.summary_md import summary_md
+from blockgen.outputs.tidy import as_json
+from blockgen.pipeline import design
+from blockgen.spec.fingerprint import spec_hash
+from blockgen.spec.load import load_spec
+from tests.pictures.shape_hash import shape_hash
+
+ROOT = Path(__file__).resolve().parents[1]
+SPEC = ROOT / "presets" / "examples" / "spray_carriage_servo.toml"
+DEMO = ROOT / "out" / "GL-040-11_A"
+
+
+@pytest.fixture(scope="module")
+def made():
+    return design(SPEC)
+
+
+@pytest.fixture(scope="module")
+def listed():
+    return json.loads((DEMO / names.MANIFEST).read_text(encoding="utf-8"))
+
+
+def read(name):
+    return (DEMO / name).read_text(encoding="utf-8")
+
+
+def test_the_set_is_whole_and_complete(listed):
+    assert set_is_whole(DEMO)
+    assert {entry["name"] for entry in listed["files"]} | {names.MANIFEST} == {p.name for p in DEMO.iterdir()}
+    assert {entry["role"] for entry in listed["files"]} == {*names.CHOOSABLE, *names.ALWAYS.values()}
+
+
+def test_it_comes_from_today_s_spec(made, listed):
+    assert DEMO.name == names.stem(made.plan)
+    assert listed["spec_sha256"] == made.spec_sha256
+    assert listed["status"] == made.status
+
+
+def test_the_summary_is_today_s(made):
+    document = summary(made.plan, made.findings, made.status, made.spec_sha256)
+    assert json.loads(read(names.SUMMARY_JSON)) == json.loads(as_json(document))
+
+
+def test_the_summary_to_read_is_today_s(made, listed):
+    roles = {entry["name"]: entry["role"] for entry in listed["files"]}
+    # the order of the files is that of the pipeline: what was modelled first
+    ordered = {names.file_name(DEMO.name, role): role for role in names.CHOOSABLE} | names.ALWAYS
+    assert roles == ordered
+    assert read(names.SUMMARY_MD) == summary_md(made.plan, made.findings, made.status, made.spec_sha256, ordered)
+
+
+def test_the_resolved_spec_is_today_s_and_means_the_same(made):
+    assert read(names.SPEC_TOML) == spec_toml(made.spec, made.plan, DEMO)
+    assert spec_hash(load_spec(DEMO / names.SPEC_TOML)) == made.spec_sha256
+
+
+def test_the_models_carry_the_job_and_the_status(made):
+    step = read(f"{DEMO.name}_block.step")
+    assert step.startswith("ISO-10303-21;")
+    assert DEMO.name.split("_")[0] in step
+    assert made.status in step
+    assert b"GL-040-11" in (DEMO / f"{DEMO.name}_block.stl").read_bytes()[:80]
+
+
+@pytest.mark.parametrize("name", ["block.png", "axial_layout.png"])
+def test_the_pictures_show_the_demo_s_shape(name):
+    texts = png_texts((ROOT / ".pictures" / name).read_bytes())
+    assert texts["Shape"] == shape_hash(DEMO / names.SUMMARY_JSON), "run python tests/pictures/render.py"
+
+
+def png_texts(data):
+    """Return the texts in a PNG by keyword; every chunk's check sum must hold."""
+    assert data.startswith(b"\x89PNG\r\n\x1a\n")
+    texts, at = {}, 8
+    while at < len(data):
+        length, kind = struct.unpack_from(">I4s", data, at)
+        body = data[at + 8 : at + 8 + length]
+        assert struct.unpack_from(">I", data, at + 8 + length)[0] == zlib.crc32(kind + body)
+        if kind == b"tEXt":
+            keyword, _, text = body.partition(b"\0")
+            texts[keyword.decode("latin-1")] = text.decode("latin-1")
+        at += 12 + length
+    return texts
