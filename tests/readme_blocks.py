@@ -130,8 +130,12 @@ def practice_markdown() -> str:
 
 
 def _records(records: Iterable[Record], title: str) -> str:
-    rows = [(r.key, with_unit(r.value, r.unit), r.rule, r.source) for r in records]
+    rows = [(r.key, with_unit(r.value, r.unit), _why(r), r.source) for r in records]
     return table(("Key", title, "Why", "Source"), rows, "None.")
+
+
+def _why(record: Record) -> str:
+    return f"equals {', '.join(record.inputs)}" if record.rule == "equals" else record.rule
 
 
 TABLES: Mapping[str, Callable[[], str]] = {

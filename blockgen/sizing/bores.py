@@ -2,17 +2,31 @@
 
 from __future__ import annotations
 
+from blockgen.errors import InputError, Problem
 from blockgen.record import Band, Ledger
 from blockgen.sizing.rounding import up
-from blockgen.standards.iso286 import limits
+from blockgen.standards.iso286 import Limits, limits
 
 OTHER = {"bearing": "motor", "motor": "bearing"}
+
+
+def known_limits(size: float, tolerance_class: str, key: str) -> Limits:
+    """Return the limits in mm of a class that the spec names.
+
+    Raises:
+        InputError: the table has no such class, or not for this size in mm.
+    """
+    try:
+        return limits(size, tolerance_class)
+    except ValueError as error:
+        expected = f"an ISO 286 class for {size:g} mm"
+        raise InputError([Problem("", None, key, repr(tolerance_class), expected, str(error))]) from error
 
 
 def decide_pilot_bore(ledger: Ledger, end: str) -> float:
     """Decide a pilot bore in mm with its fit: the pilot's nominal diameter in the block's bore class."""
     nominal, fit = ledger.number(f"{end}.pilot_diameter"), ledger.text("block.bore_fit")
-    band = limits(nominal, fit)
+    band = known_limits(nominal, fit, "block.bore_fit")
     recessed = ledger.text(f"{end}.pilot_form") == "recessed"
     rule = f"recess diameter, bored {fit} for a centring ring" if recessed else f"pilot diameter, bored {fit}"
     if recessed:

@@ -9,9 +9,9 @@ from typing import Literal
 
 from blockgen.plan import Contributor
 from blockgen.record import Ledger
+from blockgen.sizing.bores import known_limits
 from blockgen.sizing.defaults import CP
 from blockgen.standards.flanges import runout_class, shaft_runout
-from blockgen.standards.iso286 import limits
 
 End = Literal["bearing", "motor"]
 
@@ -39,7 +39,7 @@ def pilot_clearance(ledger: Ledger, end: str) -> tuple[float, float]:
     if ledger.known(f"{end}.pilot_upper") and ledger.known(f"{end}.pilot_lower"):
         upper, lower = ledger.number(f"{end}.pilot_upper"), ledger.number(f"{end}.pilot_lower")
     else:
-        band = limits(size, ledger.text(f"{end}.pilot_fit"))
+        band = known_limits(size, ledger.text(f"{end}.pilot_fit"), f"{end}.pilot_fit")
         upper, lower = band.upper, band.lower
     return round((bore.lower or 0.0) - upper, 6), round((bore.upper or 0.0) - lower, 6)
 

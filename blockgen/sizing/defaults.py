@@ -54,7 +54,7 @@ _PRACTICE: tuple[tuple[str, float, str, str, str], ...] = (
     ),
     ("practice.drill_point_angle", 118.0, "deg", "point angle of a twist drill", CP),
     ("practice.corner_factor", 1.1, "", "window corner radius over cutter radius", CP),
-    ("practice.corner_room_most", 10.0, "mm", "window widened for corner radii before a longer cutter is taken", CP),
+    ("practice.corner_room_most", 8.0, "mm", "window widened for corner radii before a longer cutter is taken", CP),
     ("practice.tight_pilot", 0.01, "mm", "interference with which a pilot can still be tapped in", CP),
     ("practice.cut_depth_ratio", 3.0, "", "depth of cut over cutter diameter, normal", CP),
     ("practice.cut_depth_ratio_hard", 5.0, "", "depth of cut over cutter diameter, difficult above", CP),

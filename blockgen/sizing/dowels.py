@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from functools import partial
 
+from blockgen.errors import InputError, Problem
 from blockgen.plan import Body, Feature
 from blockgen.record import Ledger
 from blockgen.sizing.base_screws import BaseScrew
@@ -30,6 +31,9 @@ def decide_dowel(ledger: Ledger, screw: BaseScrew) -> float | None:
         rule = "pin not larger than the base screw"
     else:
         value, rule = ledger.number("base.dowels"), "given"
+        if value not in pin_diameters():
+            known = ", ".join(f"{d:g}" for d in pin_diameters())
+            raise InputError([Problem("", None, "base.dowels", f"{value:g} mm", f"a pin of ISO 8734: {known} mm", "")])
     ledger.decide("dowel_diameter", value, "mm", rule, ("base.dowels", "base_screw"), f"ISO 8734; {_SOURCE}")
     return value
 

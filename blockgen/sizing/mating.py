@@ -10,9 +10,11 @@ from blockgen.record import Ledger
 from blockgen.sizing.defaults import CP
 from blockgen.sizing.joint import known_thread
 from blockgen.standards.iso273 import clearance_hole
-from blockgen.standards.threads import Thread, thread_for_clearance_hole
+from blockgen.standards.screws import cap_screw_sizes
+from blockgen.standards.threads import Thread, thread, thread_for_clearance_hole
 
 # Threads tried for a hole that is not given (common practice, no source).
+_SMALLEST = "M2.5"
 _USUAL_THREADS = ("M3", "M4", "M5", "M6", "M8", "M10", "M12", "M16", "M20")
 
 
@@ -92,11 +94,16 @@ def _screw_thread(ledger: Ledger, end: str) -> Thread:
     if ledger.known(f"{end}.bolt_thread"):
         return known_thread(ledger.text(f"{end}.bolt_thread"), f"{end}.bolt_thread")
     hole = ledger.number(f"{end}.bolt_hole")
-    found = thread_for_clearance_hole(hole) if hole >= clearance_hole(_USUAL_THREADS[0], "fine") else None
+    found = thread_for_clearance_hole(hole) if hole >= clearance_hole(_SMALLEST, "fine") else None
     if found is None:
         remedy = f"correct the hole, or give {end}.bolt_thread"
         raise InputError([Problem("", None, f"{end}.bolt_hole", f"{hole:g} mm", "a clearance hole of ISO 273", remedy)])
-    return found
+    return found if found.size in cap_screw_sizes() else thread(_largest_usual(hole))
+
+
+def _largest_usual(hole: float) -> str:
+    """Return the largest usual thread whose screw passes a hole in mm, for a hole of a size without such screws."""
+    return [size for size in (_SMALLEST, *_USUAL_THREADS) if clearance_hole(size, "fine") <= hole][-1]
 
 
 def flange(ledger: Ledger, end: str) -> Flange:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from blockgen.errors import Conflict, Cure, InfeasibleError
 from blockgen.record import Ledger
 from blockgen.sizing.mating import Flange
 from blockgen.sizing.rounding import up
@@ -107,11 +108,39 @@ def _enter(ledger: Ledger, key: str, want: tuple[str, str, float], using: tuple[
     return value
 
 
+def _too_low(ledger: Ledger, window: float) -> InfeasibleError:
+    """Return the conflict of a window across that would cut through the base face, with its cure."""
+    shaft, floor = ledger.number("base.shaft_height"), ledger.number("practice.roof_least")
+    least = up(window / 2 + floor, ledger.number("practice.size_step"))
+    facts = (f"the window across is {window:g} mm high about the shaft", f"base.shaft_height = {shaft:g} mm")
+    title = f"window across / shaft height: {least - shaft:.2f} mm missing"
+    conflict = Conflict(title, least - shaft, facts, ("base.shaft_height", "block.window_width"))
+    text = f"higher shaft: base.shaft_height {shaft:g} mm -> {least:g} mm"
+    raised = Cure("base.shaft_height", "higher shaft", shaft, least, "mm", text, 3, verified=True)
+    above = Cure(
+        "block.window_axis",
+        "window from above",
+        None,
+        None,
+        "",
+        'window from above: window_axis = "z"',
+        1,
+        verified=False,
+    )
+    return InfeasibleError([conflict], [above, raised])
+
+
 def decide_side_wall(ledger: Ledger) -> float:
-    """Enter the side wall that is left beside the window (floor and roof for a window across), mm."""
+    """Enter the side wall that is left beside the window (floor and roof for a window across), mm.
+
+    Raises:
+        InfeasibleError: a window across would cut through the base face.
+    """
     window = ledger.number("window_width")
     if ledger.text("block.window_axis") == "y":
         low = ledger.number("base.shaft_height") - window / 2
+        if low <= 0:
+            raise _too_low(ledger, window)
         value = min(low, ledger.number("height") - ledger.number("base.shaft_height") - window / 2)
         rule = "lesser of floor and roof of the window across"
         using: tuple[str, ...] = ("height", "base.shaft_height", "window_width")

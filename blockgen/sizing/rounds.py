@@ -37,6 +37,7 @@ from blockgen.standards.materials import Material
 _ROUNDS = 8
 # Each round widens a little more than what is missing, since the layout moves with the window.
 _ROOM_STEP = 0.2
+_HAIR = 1e-6
 _CORNER = "geometry of the window's corner"
 
 
@@ -61,14 +62,16 @@ def decide_sizes(start: Ledger) -> tuple[Ledger, Parts, Positions]:
     start = start.copy()
     parts = _parts(start)  # nothing about them depends on the window
     room, (ledger, positions) = _first_round(start, parts)
+    given = start.known("block.window_width")
     for _ in range(_ROUNDS):
-        missing = 0.0 if ledger.known("block.window_width") else corner_shortfall(ledger, parts.motor)
-        if missing <= 1e-6:
+        missing = corner_shortfall(ledger, parts.motor)
+        if missing <= _HAIR:
             break
-        if missing > start.number("practice.corner_room_most") and not _cutter_given(start):
-            start = _with_long_cutter(start, ledger)
-            missing = 0.0
-        room += missing + _ROOM_STEP
+        if (given or missing > start.number("practice.corner_room_most")) and not _cutter_given(start):
+            start, missing = _with_long_cutter(start, ledger), 0.0
+        elif given:
+            break
+        room += 0.0 if given else missing + _ROOM_STEP
         try:
             ledger, positions = _one_round(start, parts, room)
         except InfeasibleError:
@@ -134,7 +137,7 @@ def _with_smaller_cutter(start: Ledger, parts: Parts) -> tuple[Ledger, Positions
         rule = "smaller than usual: a wider window for its corner radius would leave no feasible length"
         trial.decide("block.cutter_diameter", cutter, "mm", rule, (), "common practice, no source", origin="assumed")
         ledger, positions = _one_round(trial, parts, 0.0)
-        if corner_shortfall(ledger, parts.motor) <= 1e-6:
+        if corner_shortfall(ledger, parts.motor) <= _HAIR:
             ledger.remark(
                 f"The window is cut with a {cutter:g} mm cutter, since a wider window leaves no feasible length."
             )

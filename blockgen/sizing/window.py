@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 
+from blockgen.errors import InputError, Problem
 from blockgen.record import Ledger
 from blockgen.sizing.mating import Flange
 from blockgen.sizing.rounding import up
@@ -100,6 +101,7 @@ def decide_corner_radius(ledger: Ledger, depth: float, width: float) -> float:
         ("height", "block.window_floor"), "common practice, no source",
     )  # fmt: skip
     if ledger.known("block.window_corner_radius"):
+        _require_corner(ledger, width)
         return _take_given(ledger, "window_corner_radius", least, "1.1 x cutter radius")
     value = min(up(least, 0.5), math.floor(width))
     rule = "practice.corner_factor x block.cutter_diameter / 2; up to 0.5"
@@ -107,6 +109,13 @@ def decide_corner_radius(ledger: Ledger, depth: float, width: float) -> float:
     ledger.decide("window_corner_radius", value, "mm", rule, using, "common practice, no source")
     ledger.decide("window_corner_radius_least", least, "mm", "1.1 x cutter radius", using, "common practice, no source")
     return value
+
+
+def _require_corner(ledger: Ledger, width: float) -> None:
+    radius = ledger.number("block.window_corner_radius")
+    if 2 * radius > width:
+        expected = f"at most half the lesser side of the window, {width / 2:g} mm"
+        raise InputError([Problem("", None, "block.window_corner_radius", f"{radius:g} mm", expected, "")])
 
 
 def corner_narrowing(ledger: Ledger) -> float:

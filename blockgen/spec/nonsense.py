@@ -10,6 +10,9 @@ from blockgen.record import Record
 from blockgen.spec.facts import Facts
 from blockgen.spec.nonsense_flange import flange_rules
 
+# Rounding of sums is no contradiction, mm.
+_HAIR = 1e-6
+
 
 @dataclass(frozen=True, slots=True)
 class Order:
@@ -107,7 +110,6 @@ _ORDERS = (
     Order("block.height", "base.height_limit", "the block would be too high"),
     Order("block.length", "base.length_available", "the block would be too long for its place"),
     Order("block.width", "base.width_available", "the block would be too wide for its place"),
-    Order("block.window_width", "block.width", "the window would cut the side walls away", strict=True),
     Order("block.window_length", "block.length", "the window would cut the end walls away", strict=True),
     Order("block.window_floor", "base.shaft_height", "the floor would bury the shaft", strict=True),
 )
@@ -197,13 +199,18 @@ def _journal(facts: Facts) -> Iterator[Problem]:
 
 
 def _walls(facts: Facts) -> Iterator[Problem]:
-    """Walls and window fit into the block that is given."""
+    """Walls and window fit into the block that is given; a window across is open along the width, not the height."""
+    across = facts.has("block.window_axis") and facts.text("block.window_axis") == "y"
+    beside = ("block.side_wall", "block.side_wall", "block.window_width")
     for whole, parts in (
         ("block.length", ("block.bearing_wall", "block.motor_wall", "block.window_length")),
-        ("block.width", ("block.side_wall", "block.side_wall", "block.window_width")),
+        ("block.height" if across else "block.width", beside),
     ):
         known = [p for p in parts if facts.has(p)]
-        if facts.has(whole) and sum(map(facts.number, known)) > facts.number(whole):
+        if not known or not facts.has(whole):
+            continue
+        rest = facts.number(whole) - sum(map(facts.number, known))
+        if rest < -_HAIR or (rest < _HAIR and len(known) < len(parts)):
             yield facts.problem([whole, *dict.fromkeys(known)], f"a {whole.split('.')[1]} that holds walls and window")
 
 

@@ -1,4 +1,4 @@
-"""Memory over many builds in one process. Run as ``python memory.py SPEC OUT_FOLDER BUILDS``; prints two numbers in MiB.
+"""Memory over many builds in one process; run as ``python memory.py SPEC OUT_FOLDER BUILDS``, prints two numbers, MiB.
 
 The first is the resident memory after a tenth of the builds, the second after all of them.
 """

@@ -4,6 +4,7 @@ import json
 
 import pytest
 
+from blockgen.errors import InputError
 from blockgen.sizing.size import plan_from, size
 from blockgen.spec.load import parse_spec
 from tests.sizing.strategies import COMPLETE, REQUIRED, changed, sized, toml
@@ -107,3 +108,44 @@ def test_a_mirrored_pattern_gives_a_mirrored_block():
     two = sized(motor={**start, "bolt_positions": mirrored})
     assert one.body == two.body
     assert one.records["base_pattern"].value == two.records["base_pattern"].value
+
+
+@pytest.mark.parametrize(
+    ("change", "key"),
+    [
+        ({"block": {"bore_fit": "D10"}}, "bore_fit"),
+        ({"motor": {"pilot_fit": "c11"}}, "pilot_fit"),
+        ({"motor": {"pilot_fit": "h4"}}, "pilot_fit"),
+        ({"motor": {"bolt_hole": 2.0}}, "bolt_hole"),
+        ({"base": {"screw": "M22"}}, "screw"),
+        ({"motor": {"bolt_hole": None, "bolt_thread": "M7"}}, "bolt_thread"),
+    ],
+)
+def test_what_no_table_holds_is_an_input_error_that_names_its_key(change, key):
+    with pytest.raises(InputError, match=key):
+        sized(**change)
+
+
+USUAL = {2.9: "M2.5", 3.0: "M2.5", 3.2: "M3", 3.4: "M3", 4.5: "M4", 5.5: "M5", 6.6: "M6", 7: "M6", 9: "M8", 11: "M10",
+         13.5: "M12", 14: "M12"}  # fmt: skip
+
+
+@pytest.mark.parametrize(("hole", "thread"), USUAL.items())
+def test_usual_holes_have_their_usual_screws(hole, thread):
+    plan = sized(
+        motor={"bolt_hole": hole, "bolt_circle": 110, "flange_size": 140, "flange_thickness": 12, "shaft_length": 60},
+        base={"shaft_height": 90},
+    )
+    assert plan.text("motor_thread") == thread
+
+
+@pytest.mark.parametrize("hole", [4.0, 4.2, 20.0])
+def test_a_hole_between_the_usual_screws_gives_one_of_them_or_an_input_error(hole):
+    change = {"bolt_hole": hole, "bolt_circle": 110, "flange_size": 160, "shaft_length": 80, "flange_thickness": 12}
+    try:
+        plan = sized(motor=change, base={"shaft_height": 95})
+    except InputError as error:
+        told = str(error)
+    else:
+        told = "bolt_hole" if plan.number("motor_thread_diameter") < hole else "a screw that does not pass"
+    assert "bolt_hole" in told

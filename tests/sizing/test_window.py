@@ -96,13 +96,13 @@ def test_a_window_across_that_cuts_the_base_is_not_passed_over():
     assert any(f.verdict == "fail" and "window" in f.title.lower() for f in findings)
 
 
-def test_sizes_of_a_window_across_can_be_given_back():
-    across = {"window_axis": "y"}
-    plan = sized(motor=TAPPED, block=across)
-    again = sized(
-        motor=TAPPED, block={**across, "window_width": plan.number("window_width"), "width": plan.number("width")}
-    )
-    assert again.features == plan.features
+@pytest.mark.parametrize("axis", ["z", "y"])
+def test_a_sized_width_can_be_given_back_for_a_tapped_flange(axis):
+    plan = sized(motor=TAPPED, block={"window_axis": axis})
+    sizes = {key: plan.number(key) for key in ("window_width", "width")}
+    again = sized(motor=TAPPED, block={"window_axis": axis, **sizes})
+    assert again.number("window_width") == sizes["window_width"]
+    assert not [f.title for f in check(again) if f.verdict == "fail"]
 
 
 def test_a_window_across_may_be_higher_than_the_block_is_wide():
