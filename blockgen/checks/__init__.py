@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from blockgen.checks.data_sheets import data_sheets
 from blockgen.checks.finding import Finding
 from blockgen.checks.joints import joints
 from blockgen.checks.making import making
@@ -21,6 +22,14 @@ def check(plan: Plan) -> tuple[Finding, ...]:
         plan: A sized block.
 
     Returns:
-        Every finding, in the order shaft line, seats, sizes, screws, window, making.
+        Every finding, in the order data sheets, shaft line, seats, sizes, screws, window, making.
     """
-    return (*shaft_line(plan), *seating(plan), *sizes(plan), *joints(plan), *window(plan), *making(plan))
+    return (
+        *data_sheets(plan),
+        *shaft_line(plan),
+        *seating(plan),
+        *sizes(plan),
+        *joints(plan),
+        *window(plan),
+        *making(plan),
+    )

@@ -8,6 +8,10 @@ from blockgen.checks.finding import Finding, Question, at_least, at_most, not_as
 from blockgen.plan import Plan
 
 _GEOMETRY = "geometry along the shaft"
+_TOO_TIGHT = (
+    "feasible with nominal values only: in the worst case of the tolerances a shaft end, nut or key does not fit; "
+    "measure journal and motor shaft and set the coupling to them"
+)
 
 
 def shaft_line(plan: Plan) -> Iterator[Finding]:
@@ -22,16 +26,16 @@ def shaft_line(plan: Plan) -> Iterator[Finding]:
 
 
 def layout(plan: Plan) -> Finding:
-    """Compare the length with the interval that is left after tolerances."""
+    """Compare the worst-case tolerances with the room that the nominal interval leaves on the nearer side."""
+    keys = ("length", "length_min", "length_max", "length_low", "length_high")
     low, high = plan.records["length_low"].value, plan.records["length_high"].value
-    ask = Question(
-        "axial_layout", "Length inside the interval after tolerances", ("length", "length_low", "length_high"),
-        "feasible with nominal values only: in the worst case of the tolerances a shaft end, nut or key does not fit; "
-        "measure journal and motor shaft and set the coupling to them", _GEOMETRY, "warn",
-    )  # fmt: skip
+    ask = Question("axial_layout", "Room along the axis against the tolerances", keys, _TOO_TIGHT, _GEOMETRY, "warn")
     if not isinstance(low, (int, float)) or not isinstance(high, (int, float)):
-        return remark(plan, ask, "warn", ask.miss)
-    return within(plan, ask, plan.number("length"), (low, high))
+        return remark(plan, ask, "warn", f"{plan.records['length_low'].rule}; {_TOO_TIGHT}")
+    length, least, most = plan.number("length"), plan.number("length_min"), plan.number("length_max")
+    rooms = ((length - least, low - least), (most - length, most - high))
+    room, tolerance = min(rooms, key=lambda pair: pair[0] - pair[1])
+    return at_least(plan, ask, room, tolerance)
 
 
 def grips(plan: Plan) -> Iterator[Finding]:

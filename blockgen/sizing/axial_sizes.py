@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from blockgen.record import Band, Ledger
-from blockgen.sizing.axial import Bound, Layout
+from blockgen.sizing.axial import Bound, Layout, conflicts
 from blockgen.sizing.layout import AxialTask, axial_task, fit_walls, require_feasible
 from blockgen.sizing.mating import Flange
 from blockgen.sizing.rounding import nearest_inside
@@ -50,14 +50,14 @@ def decide_axial(
         floor = ledger.number_or(f"{end}_wall_floor", ranges[i][0])
         decide_wall(ledger, end, task.facts[f"{end}_wall"], floor, ranges[i][1])
     tight = task.toleranced()
-    _enter_interval(ledger, layout, tight)
+    _enter_interval(ledger, layout, task, tight)
     _enter_length(ledger, layout, tight, given)
     _enter_coupling(ledger, layout, tight)
     return task
 
 
 def _words(bounds: tuple[Bound, ...]) -> str:
-    return " with ".join(bound.name for bound in bounds)
+    return " together with ".join(bound.name for bound in bounds)
 
 
 def _formula(bounds: tuple[Bound, ...]) -> str:
@@ -77,7 +77,12 @@ def _keys(bounds: tuple[Bound, ...]) -> tuple[str, ...]:
     return tuple(dict.fromkeys(key for bound in bounds for key, _ in bound.terms))
 
 
-def _enter_interval(ledger: Ledger, layout: Layout, tight: Layout) -> None:
+def _enter_interval(ledger: Ledger, layout: Layout, task: AxialTask, tight: Layout) -> None:
+    shortfall = ""
+    if not tight.feasible:
+        worst = max(conflicts(task.bounds, task.facts, task.tolerances), key=lambda cycle: cycle.deficit)
+        what = " against ".join(bound.name for bound in worst.bounds)
+        shortfall = f"no length is feasible in the worst case of the tolerances, {worst.deficit:.2f} mm missing: {what}"
     for key, value, bounds in (
         ("length_min", layout.low, layout.low_bounds),
         ("length_max", layout.high, layout.high_bounds),
@@ -94,7 +99,7 @@ def _enter_interval(ledger: Ledger, layout: Layout, tight: Layout) -> None:
         rule = f"{_formula(bounds)}{loss}; bound by {_words(bounds)}{why}"
         finite = round(value, 6) if abs(value) != float("inf") else None
         if key in {"length_low", "length_high"} and not tight.feasible:
-            finite, rule = None, "no length is feasible in the worst case of the tolerances"
+            finite, rule = None, shortfall
         ledger.decide(key, finite, "mm", rule, _keys(bounds), _SOURCE)
 
 

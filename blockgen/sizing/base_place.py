@@ -16,6 +16,7 @@ from blockgen.sizing.base_pattern import (
 from blockgen.sizing.base_screws import BaseScrew
 from blockgen.sizing.mating import Flange
 from blockgen.sizing.outside import decide_width
+from blockgen.sizing.sources import CP
 
 _USING = (
     "length",
@@ -108,5 +109,5 @@ def _enter(ledger: Ledger, positions: Positions, rule: str, origin: str) -> Posi
             "base_pattern", positions, "mm", rule, ("base.hole_positions",), origin=ledger["base.hole_positions"].origin
         )
     else:
-        ledger.decide("base_pattern", positions, "mm", rule, _USING, "common practice, no source")
+        ledger.decide("base_pattern", positions, "mm", rule, _USING, CP)
     return positions

@@ -10,6 +10,7 @@ from blockgen.sizing.base_screws import BaseScrew
 from blockgen.sizing.cavities import Place, TapSize, clearance_hole, tapped_hole
 from blockgen.sizing.rounding import up
 from blockgen.sizing.seats import point_length
+from blockgen.sizing.sources import CP, cited
 from blockgen.standards.din76 import drill_runout
 
 DOWN = (0.0, 0.0, -1.0)
@@ -23,10 +24,10 @@ def decide_plate_thread(ledger: Ledger, screw: BaseScrew) -> None:
     depth = min(up(ledger.number("base_engagement") + pitches, 0.5), ledger.number("base.thickness"))
     rule = "base_engagement + practice.thread_extra_pitches x base_screw_pitch; up to 0.5, at most the base plate"
     using = ("base_engagement", "practice.thread_extra_pitches", "base_screw_pitch")
-    ledger.decide("plate_thread_depth", depth, "mm", rule, using, "common practice, no source")
+    ledger.decide("plate_thread_depth", depth, "mm", rule, using, CP)
     drill = up(depth + drill_runout(screw.thread), 0.5)
     rule = f"plate_thread_depth + {drill_runout(screw.thread):.4g}; run-out, up to 0.5"
-    ledger.decide("plate_drill_depth", drill, "mm", rule, ("plate_thread_depth",), "DIN 76-1, from memory")
+    ledger.decide("plate_drill_depth", drill, "mm", rule, ("plate_thread_depth",), cited("din76"))
 
 
 def base_plate_features(

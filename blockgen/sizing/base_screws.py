@@ -11,6 +11,7 @@ from blockgen.record import Ledger
 from blockgen.sizing.joint import known_thread, screw_preload, sure_preload
 from blockgen.sizing.rounding import up
 from blockgen.sizing.seats import decide_engagement
+from blockgen.sizing.sources import CP, cited
 from blockgen.standards.din974 import counterbore
 from blockgen.standards.iso273 import clearance_hole
 from blockgen.standards.materials import Material
@@ -70,12 +71,14 @@ def decide_base_screw(ledger: Ledger) -> BaseScrew:
         name, rule = _choose(ledger, grade, count)
         ledger.decide("base_screw", name, "", rule, using, "VDI 2230 preload form; size by flange: common practice")
     screw = known_thread(name, "base.screw")
-    ledger.decide("base_screw_pitch", screw.pitch, "mm", "of the thread", ("base_screw",), "ISO 261")
-    ledger.decide("base_screw_diameter", screw.diameter, "mm", "of the thread", ("base_screw",), "ISO 261")
+    ledger.decide("base_screw_pitch", screw.pitch, "mm", "of the thread", ("base_screw",), cited("metric_threads"))
+    ledger.decide(
+        "base_screw_diameter", screw.diameter, "mm", "of the thread", ("base_screw",), cited("metric_threads")
+    )
     below = ledger.text("base.screw_from") == "below"
     hole, head = clearance_hole(screw.size), counterbore(screw.size).diameter
-    ledger.decide("base_screw_hole", hole, "mm", "clearance hole, medium", ("base_screw",), "ISO 273")
-    ledger.decide("base_counterbore_diameter", head, "mm", "series 1", ("base_screw",), "DIN 974-1, from memory")
+    ledger.decide("base_screw_hole", hole, "mm", "clearance hole, medium", ("base_screw",), cited("iso273"))
+    ledger.decide("base_counterbore_diameter", head, "mm", "series 1", ("base_screw",), cited("din974"))
     return BaseScrew(screw, hole, head, below)
 
 
@@ -123,7 +126,7 @@ def screw_wall(ledger: Ledger, screw: BaseScrew) -> float:
         rule, key = "base_counterbore_diameter + 2 x practice.counterbore_rim", "practice.counterbore_rim"
     ledger.decide(
         "base_screw_wall", value, "mm", rule, ("base_counterbore_diameter", "base_screw_diameter", key),
-        "DIN 974-1; common practice",
+        f"{cited('din974')}; rims: {CP}",
     )  # fmt: skip
     return value
 
@@ -134,7 +137,7 @@ def least_side_wall(ledger: Ledger) -> float:
         rule, key = "floor and roof of a window across", "practice.roof_least"
     else:
         rule, key = "wall around a base screw", "base_screw_wall"
-    ledger.decide("side_wall_least", ledger.number(key), "mm", rule, (key,), "common practice, no source")
+    ledger.decide("side_wall_least", ledger.number(key), "mm", rule, (key,), CP)
     return ledger.number(key)
 
 
@@ -160,12 +163,10 @@ def decide_base_length(ledger: Ledger, screw: BaseScrew, base: Material) -> None
     why = "counterbore deepened to use it" if deepened else "with the counterbore just over the head"
     slender = ledger.number("practice.screw_slenderness")
     rule = f"preferred length, at most {slender:g} d or one that reaches; {why}"
-    ledger.decide("base_screw_length", length, "mm", rule, using, "ISO 4762 preferred lengths, from memory")
+    ledger.decide("base_screw_length", length, "mm", rule, using, cited("iso4762_lengths"))
     depth = round(height - clamped, 6)
     rule = "height + base_engagement_least - base_screw_length" if deepened else "head height + 0.4..0.6, up to 0.5"
-    ledger.decide(
-        "base_counterbore_depth", depth, "mm", rule, (*using, "base_screw_length"), "common practice, no source"
-    )
+    ledger.decide("base_counterbore_depth", depth, "mm", rule, (*using, "base_screw_length"), CP)
     rule = "base_screw_length - (height - base_counterbore_depth)"
     using = ("base_screw_length", "height", "base_counterbore_depth")
     rule += "; at most the base plate"
@@ -202,7 +203,7 @@ def decide_thread_from_below(ledger: Ledger, screw: BaseScrew, block: Material) 
     length = preferred_length(screw.thread.size, plate + engagement) or cap_screw(screw.thread.size).lengths[-1]
     rule = "shortest preferred length through the base plate with the least engagement"
     using = ("base.thickness", "base_engagement_least", "base_screw")
-    ledger.decide("base_screw_length", length, "mm", rule, using, "ISO 4762 preferred lengths, from memory")
+    ledger.decide("base_screw_length", length, "mm", rule, using, cited("iso4762_lengths"))
     ledger.decide(
         "base_engagement", length - plate, "mm", "base_screw_length - base.thickness", (*using, "base_screw_length"), ""
     )
@@ -222,5 +223,5 @@ def decide_thread_from_below(ledger: Ledger, screw: BaseScrew, block: Material) 
         "mm",
         f"base_thread_depth + {drill_runout(screw.thread):.4g}; run-out, up to 0.5",
         ("base_thread_depth",),
-        "DIN 76-1, from memory",
+        cited("din76"),
     )

@@ -5,6 +5,7 @@ from __future__ import annotations
 from blockgen.errors import InputError, Problem
 from blockgen.record import Band, Ledger
 from blockgen.sizing.rounding import up
+from blockgen.sizing.sources import CP, cited
 from blockgen.standards.iso286 import Limits, limits
 
 OTHER = {"bearing": "motor", "motor": "bearing"}
@@ -32,9 +33,8 @@ def decide_pilot_bore(ledger: Ledger, end: str) -> float:
     if recessed:
         ledger.remark(f"The {end} flange has a recess: a loose centring ring of diam {nominal:g} joins it to the bore.")
     using = (f"{end}.pilot_diameter", "block.bore_fit", f"{end}.pilot_fit")
-    ledger.decide(
-        f"{end}_bore", nominal, "mm", rule, using, "ISO 286-1", band=Band(band.upper, band.lower, fit)
-    )  # fmt: skip
+    source = cited("iso286_grades", "iso286_deviations")
+    ledger.decide(f"{end}_bore", nominal, "mm", rule, using, source, band=Band(band.upper, band.lower, fit))
     return nominal
 
 
@@ -62,7 +62,7 @@ def decide_through_bore(ledger: Ledger, end: str) -> float:
         f"{end}.pilot_diameter", "coupling.swing_diameter", "coupling.clearance", "bearing.nut_outer_diameter",
         "bearing.spanner_diameter", "practice.bar_clearance", "practice.bore_shoulder",
     )  # fmt: skip
-    ledger.decide(f"{end}_through_bore", value, "mm", rule, using, "common practice, no source")
+    ledger.decide(f"{end}_through_bore", value, "mm", rule, using, CP)
     return value
 
 
@@ -90,5 +90,5 @@ def decide_bore_depth(ledger: Ledger, end: str) -> float:
     else:
         rule = "less than a shoulder would be left: the bore goes through the wall"
     using = (f"{end}.pilot_length", "practice.pilot_depth_extra", f"{end}_wall", f"{end}_through_bore")
-    ledger.decide(f"{end}_bore_depth", value, "mm", rule, using, "common practice, no source")
+    ledger.decide(f"{end}_bore_depth", value, "mm", rule, using, CP)
     return value

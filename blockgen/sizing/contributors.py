@@ -10,7 +10,7 @@ from typing import Literal
 from blockgen.plan import Contributor
 from blockgen.record import Ledger
 from blockgen.sizing.bores import known_limits
-from blockgen.sizing.defaults import CP
+from blockgen.sizing.sources import CP, cited
 from blockgen.standards.flanges import runout_class, shaft_runout
 
 End = Literal["bearing", "motor"]
@@ -19,7 +19,7 @@ End = Literal["bearing", "motor"]
 def assume_runouts(ledger: Ledger) -> None:
     """Assume run-outs that the data sheets do not give: IEC 60072-1 normal class at the motor, CP at the bearing."""
     spigot, shaft = ledger.number("motor.pilot_diameter"), ledger.number("motor.shaft_diameter")
-    source = "IEC 60072-1, normal class, as reprinted"
+    source = cited("iec_runout")
     for key, value, using in (
         ("motor.spigot_runout", runout_class(spigot, "spigot", "normal"), "motor.pilot_diameter"),
         ("motor.face_runout", runout_class(spigot, "face", "normal"), "motor.pilot_diameter"),

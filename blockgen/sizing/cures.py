@@ -39,8 +39,8 @@ REMEDIES: tuple[Remedy, ...] = (
     Remedy("coupling.length", "another coupling length", 4),
     Remedy("coupling.clamp_position", "coupling with its clamp screws elsewhere on the hub", 4),
     Remedy("coupling.grip_max", "coupling whose hubs take the shafts deeper", 4),
-    Remedy("coupling.journal_grip_min", "coupling that needs less grip on the journal", 4),
-    Remedy("coupling.motor_grip_min", "coupling that needs less grip on the motor shaft", 4),
+    Remedy("coupling.journal_grip_min", "coupling whose maker allows less grip on the journal", 6),
+    Remedy("coupling.motor_grip_min", "coupling whose maker allows less grip on the motor shaft", 6),
     Remedy("motor.shaft_length", "longer or shorter motor shaft", 5),
     Remedy("motor.shaft_smooth_length", "motor shaft smooth over more of its length", 5),
     Remedy("screw.journal_reach", "journal re-machined to another length", 6),
@@ -65,7 +65,7 @@ def describe(cycle: Cycle, facts: Mapping[str, float]) -> Conflict:
     for bound in cycle.bounds:
         numbers = ", ".join(f"{key} = {facts[key]:g} mm" for key, _ in bound.terms)
         lines.append(f"{bound.words} ({numbers})" if numbers else bound.words)
-    names = " / ".join(bound.name for bound in cycle.bounds)
+    names = " against ".join(bound.name for bound in cycle.bounds)
     keys = dict.fromkeys(key for bound in cycle.bounds for key, _ in bound.terms)
     return Conflict(f"{names}: {cycle.deficit:.2f} mm missing", round(cycle.deficit, 6), tuple(lines), tuple(keys))
 

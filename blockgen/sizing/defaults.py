@@ -8,8 +8,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from blockgen.record import Ledger, Record, Value
-
-CP = "common practice, no source"
+from blockgen.sizing.sources import CP
 
 # key, value, unit, meaning, source
 _PRACTICE: tuple[tuple[str, float, str, str, str], ...] = (

@@ -13,12 +13,12 @@ from blockgen.sizing.cavities import Place, TapSize, dowel_hole, tapped_hole
 from blockgen.sizing.free_places import Spot, Surroundings, along_walls, first_free, stands_clear, surroundings
 from blockgen.sizing.rounding import up
 from blockgen.sizing.seats import point_length
+from blockgen.sizing.sources import CP, cited
 from blockgen.standards.din76 import drill_runout
 from blockgen.standards.pins import pin_diameters
 from blockgen.standards.threads import Thread, thread
 
 Positions = Sequence[tuple[float, float]]
-_SOURCE = "common practice, no source"
 
 
 def decide_dowel(ledger: Ledger, screw: BaseScrew) -> float | None:
@@ -34,7 +34,7 @@ def decide_dowel(ledger: Ledger, screw: BaseScrew) -> float | None:
         if value not in pin_diameters():
             known = ", ".join(f"{d:g}" for d in pin_diameters())
             raise InputError([Problem("", None, "base.dowels", f"{value:g} mm", f"a pin of ISO 8734: {known} mm", "")])
-    ledger.decide("dowel_diameter", value, "mm", rule, ("base.dowels", "base_screw"), f"ISO 8734; {_SOURCE}")
+    ledger.decide("dowel_diameter", value, "mm", rule, ("base.dowels", "base_screw"), f"{cited('dowel_pins')}; {CP}")
     return value
 
 
@@ -97,7 +97,7 @@ def lifting_features(
         if all(stands_clear(ledger, hole, others, body) for hole in holes):
             rule = f"block of {mass:.1f} kg is lifted with tackle"
             using = ("practice.lifting_mass", "practice.lifting_size")
-            ledger.decide("lifting_thread", screw.designation, "", rule, using, _SOURCE)
+            ledger.decide("lifting_thread", screw.designation, "", rule, using, CP)
             return holes
     ledger.remark(f"The block weighs {mass:.1f} kg and has no room for lifting threads; lift it in slings.")
     return []

@@ -66,19 +66,19 @@ def grip_bounds(ledger: Ledger) -> tuple[Bound, ...]:
     if ledger["motor.shaft_smooth_length"].origin == "assumed":
         rough_shaft = ((length, 1),)
     return (
-        Bound("journal grip, least", "c_max", ((journal, 1), ("coupling.journal_grip_min", -1)),
+        Bound("shallowest grip of the journal", "c_max", ((journal, 1), ("coupling.journal_grip_min", -1)),
               "the journal must sit deep enough in its hub"),
-        Bound("journal grip, most", "c_min", ((journal, 1), ("coupling.grip_max", -1)),
+        Bound("deepest grip of the journal", "c_min", ((journal, 1), ("coupling.grip_max", -1)),
               "the journal must not sit deeper than its hub takes it"),
-        Bound("journal smooth", "c_min", rough_journal,
+        Bound("smooth part of the journal", "c_min", rough_journal,
               "the hub must sit on the smooth part of the journal"),
-        Bound("motor shaft grip, least", "d_max", ((length, 1), (reach, 1), ("coupling.motor_grip_min", -1)),
+        Bound("shallowest grip of the motor shaft", "d_max", ((length, 1), (reach, 1), ("coupling.motor_grip_min", -1)),
               "the motor shaft must sit deep enough in its hub"),
-        Bound("motor shaft grip, most", "d_min", ((length, 1), (reach, 1), ("coupling.grip_max", -1)),
+        Bound("deepest grip of the motor shaft", "d_min", ((length, 1), (reach, 1), ("coupling.grip_max", -1)),
               "the motor shaft must not sit deeper than its hub takes it"),
-        Bound("motor shaft smooth", "d_min", rough_shaft,
+        Bound("smooth part of the motor shaft", "d_min", rough_shaft,
               "the hub must sit on the smooth part of the motor shaft"),
-        Bound("shaft gap", "l_min", ((reach, 1), (journal, 1), ("coupling.gap_min", 1)),
+        Bound("gap between the shaft ends", "l_min", ((reach, 1), (journal, 1), ("coupling.gap_min", 1)),
               "the shaft ends must not touch"),
     )  # fmt: skip
 
@@ -88,9 +88,9 @@ def clearance_bounds() -> tuple[Bound, ...]:
     clear, length = ("coupling.clearance", 1.0), ("coupling.length", 1.0)
     key, position = ("coupling.clamp_access_radius", 1.0), ("coupling.clamp_position", -1.0)
     return (
-        Bound("lock nut clearance", "c_min", (("bearing.nut_reach", 1), clear),
+        Bound("coupling clear of the lock nut", "c_min", (("bearing.nut_reach", 1), clear),
               "the coupling must stay clear of the lock nut or seal"),
-        Bound("motor pilot clearance", "d_min", (length, ("motor.pilot_length", 1), clear),
+        Bound("coupling clear of the motor pilot", "d_min", (length, ("motor.pilot_length", 1), clear),
               "the coupling must stay clear of the motor pilot"),
         Bound("key to bearing-side clamp screw", "c_min", (("bearing_wall", 1), key, position),
               "the key must reach the bearing-side clamp screw inside the window", removable=True),

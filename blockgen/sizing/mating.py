@@ -7,8 +7,8 @@ from dataclasses import dataclass
 
 from blockgen.errors import InputError, Problem
 from blockgen.record import Ledger
-from blockgen.sizing.defaults import CP
 from blockgen.sizing.joint import known_thread
+from blockgen.sizing.sources import CP, cited
 from blockgen.standards.iso273 import clearance_hole
 from blockgen.standards.screws import cap_screw_sizes
 from blockgen.standards.threads import Thread, thread, thread_for_clearance_hole
@@ -87,7 +87,7 @@ def _assume_hole(ledger: Ledger, end: str, positions: tuple[tuple[float, float],
     rule = f"largest usual hole whose diameter is at most the {room:.1f} mm beside its centre (ISO 273 medium)"
     using = (f"{end}.flange_size", f"{end}.bolt_circle", f"{end}.pilot_diameter")
     value = clearance_hole(fitting[-1])
-    ledger.decide(f"{end}.bolt_hole", value, "mm", rule, using, f"{CP}; ISO 273", origin="assumed")
+    ledger.decide(f"{end}.bolt_hole", value, "mm", rule, using, f"{CP}; {cited('iso273')}", origin="assumed")
 
 
 def _screw_thread(ledger: Ledger, end: str) -> Thread:
@@ -104,6 +104,10 @@ def _screw_thread(ledger: Ledger, end: str) -> Thread:
 def _largest_usual(hole: float) -> str:
     """Return the largest usual thread whose screw passes a hole in mm, for a hole of a size without such screws."""
     return [size for size in (_SMALLEST, *_USUAL_THREADS) if clearance_hole(size, "fine") <= hole][-1]
+
+
+def _threads(screw: Thread) -> str:
+    return cited("metric_threads" if screw.series == "M" else "unified_threads")
 
 
 def flange(ledger: Ledger, end: str) -> Flange:
@@ -123,9 +127,9 @@ def flange(ledger: Ledger, end: str) -> Flange:
     screw = _screw_thread(ledger, end)
     rule = "given" if ledger.known(f"{end}.bolt_thread") else "thread whose clearance hole is the flange's hole"
     using = (f"{end}.bolt_thread", f"{end}.bolt_hole")
-    ledger.decide(f"{end}_thread", screw.designation, "", rule, using, "ISO 273, ISO 261")
-    ledger.decide(f"{end}_thread_diameter", screw.diameter, "mm", "of the thread", (f"{end}_thread",), "ISO 261")
-    ledger.decide(f"{end}_thread_pitch", screw.pitch, "mm", "of the thread", (f"{end}_thread",), "ISO 261")
+    ledger.decide(f"{end}_thread", screw.designation, "", rule, using, f"{cited('iso273')}; {_threads(screw)}")
+    ledger.decide(f"{end}_thread_diameter", screw.diameter, "mm", "of the thread", (f"{end}_thread",), _threads(screw))
+    ledger.decide(f"{end}_thread_pitch", screw.pitch, "mm", "of the thread", (f"{end}_thread",), _threads(screw))
     hole = ledger.number(f"{end}.bolt_hole") if not tapped and ledger.known(f"{end}.bolt_hole") else None
     width, height = _outline(ledger, end)
     shape_round = ledger.text(f"{end}.flange_shape") == "round"

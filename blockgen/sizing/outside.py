@@ -8,8 +8,7 @@ from blockgen.errors import Conflict, Cure, InfeasibleError
 from blockgen.record import Ledger
 from blockgen.sizing.mating import Flange
 from blockgen.sizing.rounding import up
-
-_SOURCE = "common practice, no source"
+from blockgen.sizing.sources import CP
 
 
 def seat_margin(ledger: Ledger, edge: str) -> float:
@@ -61,7 +60,7 @@ def _width_of_given_wall(ledger: Ledger, least: float) -> float:
     value = ledger.number("window_width") + 2 * ledger.number("block.side_wall")
     using = ("window_width", "block.side_wall")
     ledger.decide("width", value, "mm", "window_width + 2 x block.side_wall; side wall given", using)
-    ledger.decide("width_least", least, "mm", "flange seats, window with side walls, base screws", using, _SOURCE)
+    ledger.decide("width_least", least, "mm", "flange seats, window with side walls, base screws", using, CP)
     return value
 
 
@@ -100,11 +99,11 @@ def _enter(ledger: Ledger, key: str, want: tuple[str, str, float], using: tuple[
     if ledger.known(given):
         value, origin = ledger.number(given), ledger[given].origin
         rule = f"given; at least {least:.2f} for: {what}"
-        ledger.decide(key, value, "mm", rule, (given, *using), _SOURCE, origin=origin)
+        ledger.decide(key, value, "mm", rule, (given, *using), CP, origin=origin)
     else:
         value = up(least, step)
-        ledger.decide(key, value, "mm", f"{formula}; {what}, up to the next {step:g}", using, _SOURCE)
-    ledger.decide(f"{key}_least", least, "mm", f"{formula}; {what}", using, _SOURCE)
+        ledger.decide(key, value, "mm", f"{formula}; {what}, up to the next {step:g}", using, CP)
+    ledger.decide(f"{key}_least", least, "mm", f"{formula}; {what}", using, CP)
     return value
 
 

@@ -24,6 +24,7 @@ from blockgen.sizing.mating import Flange, flange
 from blockgen.sizing.outside import decide_height, decide_side_wall
 from blockgen.sizing.screw_list import decide_screw_into_flange
 from blockgen.sizing.seats import SeatThread, decide_seat_thread
+from blockgen.sizing.sources import CP
 from blockgen.sizing.walls import behind_window
 from blockgen.sizing.window import (
     CUTTERS,
@@ -124,7 +125,7 @@ def _with_long_cutter(start: Ledger, ledger: Ledger) -> Ledger:
     rule = (
         f"smallest usual cutter that cuts {depth:.1f} deep at {hard:g} D: a larger one would widen the window too much"
     )
-    again.decide("block.cutter_diameter", cutter, "mm", rule, (), "common practice, no source", origin="assumed")
+    again.decide("block.cutter_diameter", cutter, "mm", rule, (), CP, origin="assumed")
     return again
 
 
@@ -135,7 +136,7 @@ def _with_smaller_cutter(start: Ledger, parts: Parts) -> tuple[Ledger, Positions
     for cutter in reversed(CUTTERS):
         trial = start.copy()
         rule = "smaller than usual: a wider window for its corner radius would leave no feasible length"
-        trial.decide("block.cutter_diameter", cutter, "mm", rule, (), "common practice, no source", origin="assumed")
+        trial.decide("block.cutter_diameter", cutter, "mm", rule, (), CP, origin="assumed")
         ledger, positions = _one_round(trial, parts, 0.0)
         if corner_shortfall(ledger, parts.motor) <= _HAIR:
             ledger.remark(

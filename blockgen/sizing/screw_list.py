@@ -10,7 +10,7 @@ from blockgen.record import Ledger
 from blockgen.sizing.base_screws import BaseScrew
 from blockgen.sizing.joint import screw_preload, screw_torque
 from blockgen.sizing.mating import Flange
-from blockgen.sizing.seats import FLANGE_CLASS, LENGTHS
+from blockgen.sizing.seats import FLANGE_CLASS, lengths_source
 from blockgen.sizing.window import least_flange_engagement
 from blockgen.standards.iso273 import clearance_hole
 from blockgen.standards.iso898 import property_class
@@ -30,7 +30,7 @@ def decide_screw_into_flange(ledger: Ledger, flange: Flange) -> None:
     length = next((n for n in lengths if n >= wanted), lengths[-1])
     using = (f"{end}_wall", "practice.engagement_flange")
     rule = "shortest preferred length of at least wall + 1.25 d; see that it does not bottom in the flange"
-    ledger.decide(f"{end}_screw_length", length, "mm", rule, using, LENGTHS)
+    ledger.decide(f"{end}_screw_length", length, "mm", rule, using, lengths_source(flange.thread))
     rule = f"{end}_screw_length - {end}_wall"
     ledger.decide(
         f"{end}_engagement", round(length - clamped, 6), "mm", rule, (f"{end}_screw_length", f"{end}_wall"), ""

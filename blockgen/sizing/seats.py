@@ -10,6 +10,7 @@ from blockgen.record import Ledger
 from blockgen.sizing.joint import screw_preload, thread_limits
 from blockgen.sizing.mating import Flange
 from blockgen.sizing.rounding import up
+from blockgen.sizing.sources import CP, cited
 from blockgen.standards.din76 import drill_runout
 from blockgen.standards.iso898 import property_class
 from blockgen.standards.materials import Material
@@ -17,7 +18,11 @@ from blockgen.standards.screws import cap_screw
 from blockgen.standards.threads import Thread
 
 FLANGE_CLASS = "8.8"
-LENGTHS = "ISO 4762 or ASME B18.3 preferred lengths, from memory"
+
+
+def lengths_source(screw: Thread) -> str:
+    """Return the citation of the preferred lengths of a thread's screws."""
+    return cited("iso4762_lengths" if screw.series == "M" else "asme_b18_3_lengths")
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,15 +78,15 @@ def decide_seat_thread(ledger: Ledger, flange: Flange, block: Material) -> SeatT
     depth = up(engagement + ledger.number("practice.thread_extra_pitches") * screw.pitch, 0.5)
     rule = f"{end}_engagement + practice.thread_extra_pitches x {end}_thread_pitch; up to 0.5"
     using = (f"{end}_engagement", "practice.thread_extra_pitches", f"{end}_thread_pitch")
-    ledger.decide(f"{end}_thread_depth", depth, "mm", rule, using, "common practice, no source")
+    ledger.decide(f"{end}_thread_depth", depth, "mm", rule, using, CP)
     drill = up(depth + drill_runout(screw), 0.5)
     rule = f"{end}_thread_depth + {drill_runout(screw):.4g}; run-out of {screw.designation}, up to 0.5"
-    ledger.decide(f"{end}_drill_depth", drill, "mm", rule, (f"{end}_thread_depth",), "DIN 76-1, from memory")
+    ledger.decide(f"{end}_drill_depth", drill, "mm", rule, (f"{end}_thread_depth",), cited("din76"))
     point = point_length(screw.tap_drill, ledger.number("practice.drill_point_angle"))
     clear = max(screw.pitch, least_cavity_wall(ledger, screw.diameter))
     rule = f"{end}_drill_depth + {point:.3f} + {clear:.3g}; drill point and wall behind it"
-    blind = round(drill + point + clear, 6)
-    ledger.decide(f"{end}_blind_wall", blind, "mm", rule, (f"{end}_drill_depth",), "common practice, no source")
+    blind = round(drill + point + clear, 2)
+    ledger.decide(f"{end}_blind_wall", blind, "mm", rule, (f"{end}_drill_depth",), CP)
     return SeatThread(least, depth, drill, point, blind)
 
 
@@ -91,13 +96,13 @@ def _decide_flange_screw(ledger: Ledger, flange: Flange, least: float) -> float:
     using = (f"{end}.flange_thickness", f"{end}_engagement_least")
     if not ledger.known(f"{end}.flange_thickness"):
         rule = f"{end}.flange_thickness is not given, so no length can be chosen"
-        ledger.decide(key, None, "mm", rule, (), LENGTHS)
+        ledger.decide(key, None, "mm", rule, (), lengths_source(flange.thread))
         ledger.decide(f"{end}_engagement", least, "mm", "the least engagement", using)
         return least
     clamped, lengths = ledger.number(f"{end}.flange_thickness"), cap_screw(flange.thread.size).lengths
     length = next((n for n in lengths if n >= clamped + least), lengths[-1])
     rule = "shortest preferred length of at least flange thickness + least engagement"
-    ledger.decide(key, length, "mm", rule, using, LENGTHS)
+    ledger.decide(key, length, "mm", rule, using, lengths_source(flange.thread))
     rule = f"{end}_screw_length - {end}.flange_thickness"
     value = round(max(length - clamped, 0.0), 6)
     ledger.decide(f"{end}_engagement", value, "mm", rule, (key, f"{end}.flange_thickness"), "")

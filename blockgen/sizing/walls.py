@@ -7,9 +7,11 @@ from blockgen.sizing.bores import pilot_seat_depth
 from blockgen.sizing.mating import Flange
 from blockgen.sizing.rounding import up
 from blockgen.sizing.seats import SeatThread, least_cavity_wall
+from blockgen.sizing.sources import CP
 from blockgen.standards.threads import Thread
 
-_SOURCE = "common practice, no source"
+# A wall is not made a step thicker for less than this, mm.
+_DUST = 0.01
 
 
 def hole_place(ledger: Ledger, screw: Thread, radius: float, y: float, z: float) -> str:
@@ -61,7 +63,7 @@ def wall_range(ledger: Ledger, flange: Flange, seat: SeatThread | None, screw_wa
         place = behind_window(ledger, flange)
         usual = max(usual, seat.blind_wall if place != "outside" else 0.0)
         floor = max(floor, {"inside": seat.engagement, "straddling": seat.blind_wall, "outside": 0.0}[place])
-    return up(floor, step), max(up(usual, step), up(floor, step))
+    return up(floor - _DUST, step), max(up(usual - _DUST, step), up(floor - _DUST, step))
 
 
 def decide_wall(ledger: Ledger, end: str, value: float, floor: float, usual: float) -> None:
@@ -74,16 +76,14 @@ def decide_wall(ledger: Ledger, end: str, value: float, floor: float, usual: flo
     if ledger.known(f"block.{key}"):
         origin = ledger[f"block.{key}"].origin
         rule = f"given; usual {usual:g}, floor {floor:g}"
-        ledger.decide(key, value, "mm", rule, (f"block.{key}", *using), _SOURCE, origin=origin)
+        ledger.decide(key, value, "mm", rule, (f"block.{key}", *using), CP, origin=origin)
     else:
         rule = _usual_rule(ledger, end, usual)
         if value < usual:
             rule = f"thinned from the usual {usual:g} so that a length exists (floor {floor:g})"
             ledger.remark(f"The {end} wall is {value:g} mm, thinned from {usual:g} mm so that a length exists.")
-        ledger.decide(key, value, "mm", rule, using, _SOURCE)
-    ledger.decide(
-        f"{key}_least", floor, "mm", "greatest of least wall, pilot carried, thread engagement", using, _SOURCE
-    )
+        ledger.decide(key, value, "mm", rule, using, CP)
+    ledger.decide(f"{key}_least", floor, "mm", "greatest of least wall, pilot carried, thread engagement", using, CP)
 
 
 def _usual_rule(ledger: Ledger, end: str, usual: float) -> str:

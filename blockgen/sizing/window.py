@@ -8,6 +8,7 @@ from blockgen.errors import InputError, Problem
 from blockgen.record import Ledger
 from blockgen.sizing.mating import Flange
 from blockgen.sizing.rounding import up
+from blockgen.sizing.sources import CP
 from blockgen.standards.screws import cap_screw, preferred_length
 
 # Usual end-mill diameters in mm (common practice, no source).
@@ -34,8 +35,8 @@ def decide_window_width(ledger: Ledger, motor: Flange) -> float:
         "coupling.swing_diameter", "coupling.clearance", "bearing.nut_outer_diameter", "bearing.spanner_diameter",
         "window_corner_room", "practice.key_clearance", "practice.size_step",
     )  # fmt: skip
-    ledger.decide("window_width", value, "mm", rule, using, "common practice, no source")
-    ledger.decide("window_width_least", width, "mm", what, using, "common practice, no source")
+    ledger.decide("window_width", value, "mm", rule, using, CP)
+    ledger.decide("window_width_least", width, "mm", what, using, CP)
     return value
 
 
@@ -44,7 +45,7 @@ def _take_given(ledger: Ledger, key: str, least: float, what: str) -> float:
     given = f"block.{key}"
     value = ledger.number(given)
     ledger.decide(key, value, "mm", f"given; at least {least:.2f} for {what}", (given,), origin=ledger[given].origin)
-    ledger.decide(f"{key}_least", least, "mm", what, (given,), "common practice, no source")
+    ledger.decide(f"{key}_least", least, "mm", what, (given,), CP)
     return value
 
 
@@ -91,14 +92,12 @@ def decide_corner_radius(ledger: Ledger, depth: float, width: float) -> float:
         cutter = next((c for c in usable if depth / c <= ratio), usable[-1])
         rule = f"smallest usual cutter that cuts {depth:.1f} deep at {ratio:g} D, at most width / 2.5"
         using = ("window_width", "practice.cut_depth_ratio")
-        ledger.decide(
-            "block.cutter_diameter", cutter, "mm", rule, using, "common practice, no source", origin="assumed"
-        )
+        ledger.decide("block.cutter_diameter", cutter, "mm", rule, using, CP, origin="assumed")
     cutter = ledger.number("block.cutter_diameter")
     least = ledger.number("practice.corner_factor") * cutter / 2
     ledger.decide(
         "window_cut_depth", depth, "mm", "depth of cut, half where the window is cut from both sides",
-        ("height", "block.window_floor"), "common practice, no source",
+        ("height", "block.window_floor"), CP,
     )  # fmt: skip
     if ledger.known("block.window_corner_radius"):
         _require_corner(ledger, width)
@@ -106,8 +105,8 @@ def decide_corner_radius(ledger: Ledger, depth: float, width: float) -> float:
     value = min(up(least, 0.5), math.floor(width))
     rule = "practice.corner_factor x block.cutter_diameter / 2; up to 0.5"
     using = ("block.cutter_diameter", "practice.corner_factor")
-    ledger.decide("window_corner_radius", value, "mm", rule, using, "common practice, no source")
-    ledger.decide("window_corner_radius_least", least, "mm", "1.1 x cutter radius", using, "common practice, no source")
+    ledger.decide("window_corner_radius", value, "mm", rule, using, CP)
+    ledger.decide("window_corner_radius_least", least, "mm", "1.1 x cutter radius", using, CP)
     return value
 
 

@@ -14,33 +14,30 @@ Action = Callable[[], object]
 
 @dataclass(frozen=True, slots=True)
 class Pair:
-    """Medians of A and B in s, and the median of A over B taken pair by pair."""
+    """Medians of A and B in s, the median of A over B taken pair by pair, and the quickest A in s."""
 
     first: float
     second: float
     ratio: float
+    quickest: float
 
 
-def in_turn(first: Action, second: Action, runs: int) -> Pair:
-    """Return the times of two actions after one run of each that does not count."""
-    first()
-    second()
-    times = [(_seconds(first), _seconds(second)) for _ in range(runs)]
+def in_turn(first: Action, second: Action, runs: int, each: int = 1) -> Pair:
+    """Return the times of two actions after a first turn that does not count.
+
+    Args:
+        first: A.
+        second: B.
+        runs: Number of pairs.
+        each: How often each is done in one turn, so that the clock can tell short times.
+    """
+    times = [(_seconds(first, each), _seconds(second, each)) for _ in range(runs + 1)][1:]
     return Pair(
         statistics.median(a for a, _ in times),
         statistics.median(b for _, b in times),
         statistics.median(a / b for a, b in times),
+        min(a for a, _ in times),
     )
-
-
-def many(action: Action, times: int) -> Action:
-    """Return an action that does another one so often that the clock can tell its time."""
-
-    def repeated() -> None:
-        for _ in range(times):
-            action()
-
-    return repeated
 
 
 def python(*arguments: str) -> Action:
@@ -64,10 +61,14 @@ def modules_of(*arguments: str) -> set[str]:
 
 
 def _finished(arguments: Sequence[str]) -> subprocess.CompletedProcess[str]:
-    return subprocess.run([sys.executable, *arguments], check=True, capture_output=True, text=True)
+    done = subprocess.run([sys.executable, *arguments], check=False, capture_output=True, text=True)
+    if done.returncode:
+        sys.exit(f"python {' '.join(arguments)}\nended with {done.returncode}: {done.stderr}")
+    return done
 
 
-def _seconds(action: Action) -> float:
+def _seconds(action: Action, each: int) -> float:
     start = time.perf_counter()
-    action()
-    return time.perf_counter() - start
+    for _ in range(each):
+        action()
+    return (time.perf_counter() - start) / each

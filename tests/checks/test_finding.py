@@ -7,18 +7,23 @@ from hypothesis import strategies as st
 from blockgen.checks.finding import Question, at_least, at_most, not_assessed, within
 from tests.sizing.strategies import sized
 
-PLAN = sized()
 ASK = Question("some_check", "Some check", ("length", "no.such.key"), "too little: add some")
 WARN = Question("some_check", "Some check", (), "too little", otherwise="warn")
 NUMBERS = st.floats(0.001, 1e4)
+
+
+@pytest.fixture(name="plan", scope="module")
+def plan_():
+    """A plan for the inputs of findings."""
+    return sized()
 
 
 @pytest.mark.parametrize(
     ("value", "limit", "margin", "verdict"),
     [(20.0, 15.0, 0.25, "pass"), (15.0, 15.0, 0.0, "pass"), (10.0, 15.0, -0.5, "fail"), (-3.0, 1.0, -1.0, "fail")],
 )
-def test_at_least(value, limit, margin, verdict):
-    found = at_least(PLAN, ASK, value, limit)
+def test_at_least(plan, value, limit, margin, verdict):
+    found = at_least(plan, ASK, value, limit)
     assert (found.value, found.limit, found.margin, found.verdict) == (value, limit, margin, verdict)
 
 
@@ -26,8 +31,8 @@ def test_at_least(value, limit, margin, verdict):
     ("value", "limit", "margin", "verdict"),
     [(15.0, 20.0, 0.25, "pass"), (20.0, 20.0, 0.0, "pass"), (30.0, 20.0, -0.5, "fail"), (0.0, 0.0, 0.0, "pass")],
 )
-def test_at_most(value, limit, margin, verdict):
-    found = at_most(PLAN, ASK, value, limit)
+def test_at_most(plan, value, limit, margin, verdict):
+    found = at_most(plan, ASK, value, limit)
     assert (found.margin, found.verdict) == (margin, verdict)
 
 
@@ -35,37 +40,37 @@ def test_at_most(value, limit, margin, verdict):
     ("value", "margin", "verdict"),
     [(2.0, 1.0, "pass"), (1.5, 0.5, "pass"), (3.0, 0.0, "pass"), (3.5, -0.5, "fail"), (0.0, -1.0, "fail")],
 )
-def test_within(value, margin, verdict):
-    found = within(PLAN, ASK, value, (1.0, 3.0))
+def test_within(plan, value, margin, verdict):
+    found = within(plan, ASK, value, (1.0, 3.0))
     assert (found.margin, found.verdict) == (margin, verdict)
 
 
 @given(NUMBERS, NUMBERS)
-def test_a_margin_is_not_negative_exactly_where_it_passes(value, limit):
+def test_a_margin_is_not_negative_exactly_where_it_passes(plan, value, limit):
     for found in (
-        at_least(PLAN, ASK, value, limit),
-        at_most(PLAN, ASK, value, limit),
-        within(PLAN, ASK, value, (0, limit)),
+        at_least(plan, ASK, value, limit),
+        at_most(plan, ASK, value, limit),
+        within(plan, ASK, value, (0, limit)),
     ):
         assert (found.margin >= 0) == (found.verdict == "pass")
 
 
-def test_a_miss_can_be_a_warning():
-    assert at_least(PLAN, WARN, 1.0, 2.0).verdict == "warn"
+def test_a_miss_can_be_a_warning(plan):
+    assert at_least(plan, WARN, 1.0, 2.0).verdict == "warn"
 
 
-def test_a_miss_says_what_to_do_and_a_pass_that_it_holds():
-    assert at_least(PLAN, ASK, 1.0, 2.0).explanation == "too little: add some"
-    assert at_least(PLAN, ASK, 2.0, 1.0).explanation == "holds"
+def test_a_miss_says_what_to_do_and_a_pass_that_it_holds(plan):
+    assert at_least(plan, ASK, 1.0, 2.0).explanation == "too little: add some"
+    assert at_least(plan, ASK, 2.0, 1.0).explanation == "holds"
 
 
-def test_inputs_are_the_records_that_are_known():
-    found = at_least(PLAN, ASK, 1.0, 2.0)
+def test_inputs_are_the_records_that_are_known(plan):
+    found = at_least(plan, ASK, 1.0, 2.0)
     assert set(found.inputs) == {"length"}
-    assert found.inputs["length"].value == PLAN.number("length")
+    assert found.inputs["length"].value == plan.number("length")
 
 
-def test_what_is_not_assessed_has_no_value_and_names_what_is_missing():
-    found = not_assessed(PLAN, ASK, "screw.thrust")
+def test_what_is_not_assessed_has_no_value_and_names_what_is_missing(plan):
+    found = not_assessed(plan, ASK, "screw.thrust")
     assert (found.value, found.limit, found.margin, found.verdict) == (None, None, None, "not_assessed")
     assert "screw.thrust" in found.explanation
