@@ -61,10 +61,15 @@ class Record:
     lower: float | None = None
     fit: str | None = None
     line: int | None = None
+    _input: Input = field(init=False, repr=False, compare=False)
+
+    def __post_init__(self) -> None:
+        """Make the input once: most records are that of many others."""
+        object.__setattr__(self, "_input", Input(self.value, self.unit, self.origin, self.key))
 
     def as_input(self) -> Input:
         """Return this record as the input of another one."""
-        return Input(self.value, self.unit, self.origin, self.key)
+        return self._input
 
 
 class Ledger:
@@ -73,7 +78,6 @@ class Ledger:
     def __init__(self, records: Iterable[Record] = ()) -> None:
         """Start with the given records."""
         self._records = {r.key: r for r in records}
-        self._inputs: dict[str, Input] = {}
         self._remarks: list[str] = []
 
     def __contains__(self, key: object) -> bool:
@@ -89,7 +93,6 @@ class Ledger:
         """Return a ledger that can go on by itself."""
         other = Ledger()
         other._records = dict(self._records)
-        other._inputs = dict(self._inputs)
         other._remarks = list(self._remarks)
         return other
 
@@ -162,16 +165,9 @@ class Ledger:
         band: Band = NO_BAND,
     ) -> Record:
         """Enter a decided value; ``using`` names the records that the rule used."""
-        inputs = {name: found for name in using if (found := self._inputs.get(name) or self._input(name))}
+        records = self._records
+        inputs = {name: records[name].as_input() for name in using if name in records}
         return self.enter(Record(key, value, unit, origin, rule, inputs, source, band.upper, band.lower, band.fit))
-
-    def _input(self, key: str) -> Input | None:
-        """Return a record as an input, and keep it for all rules that use it; None where nothing is entered."""
-        record = self._records.get(key)
-        if record is None:
-            return None
-        made = self._inputs[key] = record.as_input()
-        return made
 
     def frozen(self) -> Mapping[str, Record]:
         """Return the records by key."""

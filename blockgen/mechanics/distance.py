@@ -91,8 +91,9 @@ def rounded_box(axis: int, low: Point, high: Point, corner_radius: float) -> Pie
 def extent(piece: Piece) -> tuple[Point, Point]:
     """Return least and greatest corner of the box around a piece, mm."""
     axis, low, high, _, _ = piece
-    radius = piece.radius
-    x, y, z = (0.0 if i == axis else radius for i in range(3))
+    reach = [piece.radius] * 3
+    reach[axis] = 0.0
+    x, y, z = reach
     return (low[0] - x, low[1] - y, low[2] - z), (high[0] + x, high[1] + y, high[2] + z)
 
 

@@ -24,6 +24,8 @@ _USUAL_BY_FLANGE = (
 )  # fmt: skip
 # A window across leaves room for base screws in the four corners only.
 _ACROSS = 4
+# Screws of more than two sizes above the usual one find no place beside the window.
+_STEPS_UP = 3
 _SIZES = ("M4", "M5", "M6", "M8", "M10", "M12", "M16", "M20")
 
 
@@ -98,7 +100,8 @@ def _choose(ledger: Ledger, grade: str, count: int) -> tuple[str, str]:
     if not ledger.known("screw.thrust"):
         return usual, f"usual for a flange of {flange:g}; no thrust is given, so slip is not assessed"
     wanted = ledger.number("limits.slip_safety")
-    for name in _SIZES[_SIZES.index(usual) :]:
+    start = _SIZES.index(usual)
+    for name in _SIZES[start : start + _STEPS_UP]:
         safety = base_slip(ledger, thread(name), grade, count)
         if safety >= wanted:
             why = f"{count} screws hold the thrust, slip {safety:.2f} >= {wanted:g}"

@@ -85,7 +85,7 @@ def decide_seat_thread(ledger: Ledger, flange: Flange, block: Material) -> SeatT
     point = point_length(screw.tap_drill, ledger.number("practice.drill_point_angle"))
     clear = max(screw.pitch, least_cavity_wall(ledger, screw.diameter))
     rule = f"{end}_drill_depth + {point:.3f} + {clear:.3g}; drill point and wall behind it"
-    blind = round(drill + point + clear, 2)
+    blind = round(drill + point + clear, 6)
     ledger.decide(f"{end}_blind_wall", blind, "mm", rule, (f"{end}_drill_depth",), CP)
     return SeatThread(least, depth, drill, point, blind)
 

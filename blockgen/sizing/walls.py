@@ -10,10 +10,6 @@ from blockgen.sizing.seats import SeatThread, least_cavity_wall
 from blockgen.sizing.sources import CP
 from blockgen.standards.threads import Thread
 
-# A wall is not made a step thicker for less than this, mm.
-_DUST = 0.01
-
-
 def hole_place(ledger: Ledger, screw: Thread, radius: float, y: float, z: float) -> str:
     """Tell whether a hole along x ends in front of the window: ``inside``, ``outside`` or ``straddling``.
 
@@ -63,7 +59,7 @@ def wall_range(ledger: Ledger, flange: Flange, seat: SeatThread | None, screw_wa
         place = behind_window(ledger, flange)
         usual = max(usual, seat.blind_wall if place != "outside" else 0.0)
         floor = max(floor, {"inside": seat.engagement, "straddling": seat.blind_wall, "outside": 0.0}[place])
-    return up(floor - _DUST, step), max(up(usual - _DUST, step), up(floor - _DUST, step))
+    return up(floor, step), max(up(usual, step), up(floor, step))
 
 
 def decide_wall(ledger: Ledger, end: str, value: float, floor: float, usual: float) -> None:

@@ -27,8 +27,8 @@ def test_a_coupling_that_ends_in_wide_bores_needs_no_wider_window():
 
 def test_holes_that_straddle_the_edge_do_not_make_a_layout_impossible():
     plan = sized(coupling={"swing_diameter": 50})  # 54 wide, the edge would cut the motor's holes at y = 31.8
+    assert plan.number("window_width") >= 54
     assert not any(f.verdict == "fail" for f in check(plan))
-    assert plan.number("window_width") / 2 >= 90 / 2 * 0.7071 + 2.5
 
 
 @pytest.mark.parametrize("axis", ["z", "y"])
