@@ -24,8 +24,8 @@ _USUAL_BY_FLANGE = (
 )  # fmt: skip
 # A window across leaves room for base screws in the four corners only.
 _ACROSS = 4
-# Screws of more than two sizes above the usual one find no place beside the window.
-_STEPS_UP = 3
+# Screws of more than three sizes above the usual one find no place beside the window.
+_STEPS_UP = 4
 _SIZES = ("M4", "M5", "M6", "M8", "M10", "M12", "M16", "M20")
 
 
@@ -107,8 +107,8 @@ def _choose(ledger: Ledger, grade: str, count: int) -> tuple[str, str]:
             why = f"{count} screws hold the thrust, slip {safety:.2f} >= {wanted:g}"
             return name, f"smallest from {usual} up (usual for a flange of {flange:g}) of which {why}"
     return (
-        usual,
-        f"usual for a flange of {flange:g}; {count} screws of no size of the table hold the thrust by friction",
+        name,
+        f"two sizes above {usual}, usual for a flange of {flange:g}; even {count} of these do not hold the thrust",
     )
 
 

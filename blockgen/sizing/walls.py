@@ -10,6 +10,7 @@ from blockgen.sizing.seats import SeatThread, least_cavity_wall
 from blockgen.sizing.sources import CP
 from blockgen.standards.threads import Thread
 
+
 def hole_place(ledger: Ledger, screw: Thread, radius: float, y: float, z: float) -> str:
     """Tell whether a hole along x ends in front of the window: ``inside``, ``outside`` or ``straddling``.
 
