@@ -25,7 +25,11 @@ app = typer.Typer(
 SpecFile = Annotated[Path, typer.Argument(metavar="SPEC", help="The spec, a TOML file.")]
 Json = Annotated[bool, typer.Option("--json", help="Print one JSON document and nothing else.")]
 Strict = Annotated[bool, typer.Option("--strict", help="Count warnings as failures.")]
-Quiet = Annotated[bool, typer.Option("--quiet", help="Print nothing but errors.")]
+_ONLY = (
+    "Write these only: block, stl, or both with a comma between; or summary for none of them. Summary, spec and "
+    "manifest always come with them."
+)
+Quiet = Annotated[bool, typer.Option("--quiet", help="Print nothing but errors and failures.")]
 
 
 def names() -> tuple[str, ...]:
@@ -49,6 +53,8 @@ def blockgen(
     """Size, check and model the one-piece mounting block of a ball-screw axis.
 
     Example: blockgen new axis.toml, fill it in, blockgen check axis.toml, blockgen build axis.toml
+
+    Exit codes: 0 done; 1 the design fails; 2 the input is wrong; 3 the machine or the tool failed; 130 interrupted.
     """
     del version
     if context.invoked_subcommand is None:
@@ -92,14 +98,14 @@ def check(spec: SpecFile, as_json: Json = False, strict: Strict = False, quiet: 
         printer.say_json(summary(made.plan, made.findings, made.status, made.spec_sha256))
     elif not quiet:
         printer.show(check_page(made.plan, made.findings, made.status))
-    return _exit_code(made.findings, strict=strict)
+    return _exit_code(made.findings, made.status, strict=strict, told=as_json or not quiet)
 
 
 @app.command()
 def build(
     spec: SpecFile,
     out: Annotated[Path, typer.Option(metavar="DIR", help="Folder for the set's own folder.")] = Path("out"),
-    only: Annotated[str | None, typer.Option(metavar="ROLES", help="Roles to write, such as block,stl.")] = None,
+    only: Annotated[str | None, typer.Option(metavar="ROLES", help=_ONLY)] = None,
     strict: Strict = False,
     quiet: Quiet = False,
 ) -> int:
@@ -115,27 +121,31 @@ def build(
         made = build_set(spec, out, None if only is None else only.split(","), told)
     if not quiet:
         printer.show(build_page(made.folder, made.files, made.findings, made.status))
-    return _exit_code(made.findings, strict=strict)
+    return _exit_code(made.findings, made.status, strict=strict, told=not quiet)
 
 
 @app.command()
 def explain(
     spec: SpecFile,
-    key: Annotated[str | None, typer.Argument(metavar="[KEY]", help="A dimension or input; without it all.")] = None,
+    key: Annotated[
+        str | None,
+        typer.Argument(metavar="[KEY]", help="A dimension, an input, a check or a feature; without it all are listed."),
+    ] = None,
     as_json: Json = False,
 ) -> int:
-    """Show how a dimension came about.
+    """Show how a dimension, a check or a feature came about.
 
-    Example: blockgen explain axis.toml length
+    Example: blockgen explain axis.toml length, blockgen explain axis.toml base_slip
     """
     from blockgen.console import explain_page
     from blockgen.pipeline import design
 
-    plan = design(spec).plan
+    made = design(spec)
+    about = (made.plan, made.findings)
     if as_json:
-        printer.say_json(explain_page.key_document(plan, key) if key else explain_page.keys_document(plan))
+        printer.say_json(explain_page.document(*about, key) if key else explain_page.list_document(*about))
     else:
-        printer.show(explain_page.key_page(plan, key) if key else explain_page.keys_page(plan))
+        printer.show(explain_page.page(*about, key) if key else explain_page.list_page(*about))
     return 0
 
 
@@ -146,10 +156,21 @@ def presets(
     """List the presets, or show what is in one.
 
     Example: blockgen presets
+
+    Presets of your own are TOML files in the folder that the environment variable BLOCKGEN_PRESETS names, else in
+    the folder that the list ends with. One of yours hides a shipped one of the same name.
     """
     from blockgen.console import preset_page
+    from blockgen.errors import InputError
+    from blockgen.spec.presets import readable_presets
 
-    printer.show(preset_page.one_page(name) if name else preset_page.list_page())
+    if name:
+        printer.show(preset_page.one_page(name))
+        return 0
+    presets, problems = readable_presets()
+    printer.show(preset_page.list_page(presets))
+    if problems:
+        raise InputError(problems)
     return 0
 
 
@@ -159,9 +180,13 @@ def lookup(
     what: Annotated[list[str], typer.Argument(metavar="WHAT", help="What to look up.")],
     as_json: Json = False,
 ) -> int:
-    """Look a fit, thread, screw or material up in the tables.
+    """Look up a fit, thread, screw or material.
 
-    Example: blockgen lookup fit 60H7/h6, blockgen lookup thread M10, blockgen lookup screw M10
+    A material may be one of the tables or a preset.
+
+    Example: blockgen lookup fit 60H7/h6, blockgen lookup thread M10, blockgen lookup material S235JR
+
+    Materials of your own are presets: blockgen presets --help says where they go.
     """
     from blockgen.console import lookup_page
 
@@ -172,6 +197,14 @@ def lookup(
     return 0
 
 
-def _exit_code(findings: Sequence[Finding], *, strict: bool) -> int:
+def _exit_code(findings: Sequence[Finding], status: str, *, strict: bool, told: bool) -> int:
+    """Return the exit code of a design; a failure that was not told yet goes to standard error."""
     bad = {"fail", "warn"} if strict else {"fail"}
-    return 1 if any(finding.verdict in bad for finding in findings) else 0
+    if not any(finding.verdict in bad for finding in findings):
+        return 0
+    if not told:
+        from blockgen.console.check_page import failures
+        from blockgen.console.plain import lines
+
+        printer.complain("\n".join(lines(failures(findings, status, strict=strict), printer.width())))
+    return 1

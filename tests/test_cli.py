@@ -57,12 +57,23 @@ def test_version_and_help(capsys):
     assert run([]) == run(["--help"]) == run(["-h"]) == 0
     out = capsys.readouterr().out
     assert all(re.search(rf"^  {name} ", out, re.MULTILINE) for name in COMMANDS)
+    assert "Exit codes: 0 done; 1 the design fails; 2 the input is wrong" in " ".join(out.split())
 
 
 @pytest.mark.parametrize("command", COMMANDS)
 def test_each_command_has_help_with_an_example(command, capsys):
     assert run([command, "--help"]) == 0
     assert f"Example: blockgen {command} " in " ".join(capsys.readouterr().out.split()) + " "
+
+
+def test_help_says_where_own_presets_go_and_what_can_be_written(capsys):
+    for command, told in (
+        ("presets", "BLOCKGEN_PRESETS"),
+        ("lookup", "blockgen presets --help"),
+        ("build", "block, stl"),
+    ):
+        run([command, "--help"])
+        assert told in " ".join(capsys.readouterr().out.split())
 
 
 @pytest.mark.parametrize(
@@ -95,6 +106,13 @@ def test_new_writes_a_spec_once(tmp_path, monkeypatch, capsys):
     assert run(["new", "axis.toml"]) == 2
     assert "choose another name" in capsys.readouterr().err
     assert Path("axis.toml").read_text() == text
+
+
+@pytest.mark.parametrize("more", [[], ["--from", "axis.toml"]])
+def test_new_refuses_a_preset_of_another_kind(spec, capsys, more):
+    assert run(["new", "next.toml", "--motor", "bellows-45", *more]) == 2
+    assert '"bellows-45", a preset of kind coupling' in capsys.readouterr().err
+    assert not Path("next.toml").exists()
 
 
 def test_new_from_an_old_spec(spec, capsys):
@@ -138,6 +156,21 @@ def test_quiet_prints_nothing(spec, verdicts, capsys):
     assert run(["check", spec, "--quiet"]) == 0
     assert run(["build", spec, "--only", "summary", "--quiet"]) == 0
     assert capsys.readouterr() == ("", "")
+
+
+@pytest.mark.parametrize(
+    ("wanted", "options", "told"),
+    [(["pass", "fail"], [], "- FAIL a made-up check"), (["pass", "warn"], ["--strict"], "- WARN a made-up check")],
+)
+def test_quiet_still_tells_failures(spec, verdicts, capsys, wanted, options, told):
+    verdicts(*wanted)
+    for command in (["check", spec], ["build", spec, "--only", "summary"]):
+        assert run([*command, "--quiet", *options]) == 1
+        captured = capsys.readouterr()
+        assert captured.out == ""
+        assert captured.err.startswith("Status: ")
+        assert told in captured.err
+        assert "pass" not in captured.err
 
 
 def test_json_is_the_summary_and_nothing_else(spec, verdicts, capsys):
@@ -190,6 +223,12 @@ def test_build_names_status_and_files(spec, verdicts, capsys):
     assert str(Path("elsewhere/J-001_A/summary.md")) in out
 
 
+def test_no_role_at_all_is_wrong_input(spec, capsys):
+    assert run(["build", spec, "--only", ""]) == 2
+    assert "--only summary writes nothing else" in capsys.readouterr().err
+    assert not Path("out").exists()
+
+
 def test_roles_of_later_versions_are_wrong_input(spec, capsys):
     assert run(["build", spec, "--only", "block,drawing"]) == 2
     assert "block, stl" in capsys.readouterr().err
@@ -234,6 +273,24 @@ def test_explain_lists_keys_and_shows_a_tree(spec, capsys):
     assert json.loads(capsys.readouterr().out)["derivation"]["inputs"]
     assert run(["explain", spec, "lenght"]) == 2
     assert "did you mean length" in capsys.readouterr().err
+
+
+def test_explain_knows_checks_and_features(spec, capsys):
+    assert run(["explain", spec, "motor_thread_1"]) == 0
+    assert "call-out: M6-6H" in capsys.readouterr().out
+    assert run(["explain", spec, "base_slip", "--json"]) == 0
+    document = json.loads(capsys.readouterr().out)
+    assert document["check"]["verdict"] == "not_assessed"
+    assert document["derivation"] is None
+
+
+def test_a_broken_preset_is_named_and_the_others_are_listed(tmp_path, monkeypatch, capsys):
+    (tmp_path / "mine.toml").write_text("not toml")
+    monkeypatch.setenv("BLOCKGEN_PRESETS", str(tmp_path))
+    assert run(["presets"]) == 2
+    captured = capsys.readouterr()
+    assert "servo-80" in captured.out
+    assert f"{tmp_path / 'mine.toml'}:1" in captured.err
 
 
 def test_presets_lists_and_shows(capsys):

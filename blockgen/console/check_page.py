@@ -1,4 +1,8 @@
-"""What ``check`` and ``build`` print: status, sizes, axial layout, checks, walls, assumptions."""
+"""What ``check`` and ``build`` print.
+
+The page of a check ends with what a designer has to act on, since the end is what stays in sight on a terminal: what
+was assumed about mating parts, what was given for nothing, what did not pass and why, and the result.
+"""
 
 from __future__ import annotations
 
@@ -7,11 +11,12 @@ from collections.abc import Iterator, Mapping, Sequence
 from pathlib import Path
 
 from blockgen.checks.finding import Finding
-from blockgen.console.page import Line, Mark, Part, Row, Table, bullet, title
+from blockgen.console.page import BLANK, Line, Mark, Part, Row, Table, bullet, title
 from blockgen.mechanics.volume import reference_volume
 from blockgen.outputs import key_sizes, show
 from blockgen.outputs.assumptions import assumed_mating, assumed_otherwise
 from blockgen.outputs.summary_json import THINNEST
+from blockgen.outputs.unused import unused_line
 from blockgen.plan import Plan
 from blockgen.record import Record
 
@@ -26,12 +31,24 @@ def check_page(plan: Plan, findings: Sequence[Finding], status: str) -> list[Par
         *title("Axial layout"),
         Line(key_sizes.axial_line(plan)),
         *_axial_bounds(plan),
-        *_checks(findings),
         *_walls(plan),
-        *_assumptions(plan),
+        *_other_assumptions(plan),
         *_notes(plan),
+        *_checks(findings),
+        *_mating_assumptions(plan),
+        *_unused(plan),
+        *_open_checks(findings),
         *title("Result"),
         Line(f"{tally(findings)}. {status}", _status_mark(status)),
+    ]
+
+
+def failures(findings: Sequence[Finding], status: str, *, strict: bool) -> list[Part]:
+    """Return what is told even where nothing else shall be printed: why the command ends with 1."""
+    bad = {"fail", "warn"} if strict else {"fail"}
+    return [
+        status_line(status),
+        *(bullet(_trouble(f), f.verdict) for f in key_sizes.worst_first(findings) if f.verdict in bad),
     ]
 
 
@@ -85,7 +102,10 @@ def _checks(findings: Sequence[Finding]) -> Iterator[Part]:
         tuple(_check(f) for f in ordered),
         right=("Value", "Limit", "Margin"),
     )
-    open_ones = [f for f in ordered if f.verdict != "pass"]
+
+
+def _open_checks(findings: Sequence[Finding]) -> Iterator[Part]:
+    open_ones = [f for f in key_sizes.worst_first(findings) if f.verdict != "pass"]
     if open_ones:
         yield from title("What did not pass, and why")
         yield from (bullet(_trouble(f), f.verdict) for f in open_ones)
@@ -117,20 +137,27 @@ def _walls(plan: Plan) -> Iterator[Part]:
         yield Table(("Between", "and", "Wall", "Asked for"), rows, right=("Wall", "Asked for"))
 
 
-def _assumptions(plan: Plan) -> Iterator[Part]:
+def _mating_assumptions(plan: Plan) -> Iterator[Part]:
     mating = assumed_mating(plan)
     if mating:
         yield from title("Assumed mating geometry: confirm it on the data sheets, the design is preliminary until then")
         yield from (bullet(_assumed(r), "warn") for r in mating)
+
+
+def _other_assumptions(plan: Plan) -> Iterator[Part]:
     yield from title("Other values that were not given")
-    rows = tuple(
-        Row((r.key, show.with_unit(r.value, r.unit), show.derivation_words(r))) for r in assumed_otherwise(plan)
-    )
+    rows = tuple(Row((r.key, show.amount(r), show.derivation_words(r))) for r in assumed_otherwise(plan))
     yield Table(("Key", "Assumed", "From"), rows) if rows else Line("None.")
 
 
 def _assumed(record: Record) -> str:
-    return f"{record.key} = {show.with_unit(record.value, record.unit)}: {show.derivation_words(record)}"
+    return f"{record.key} = {show.amount(record)}: {show.derivation_words(record)}"
+
+
+def _unused(plan: Plan) -> Iterator[Part]:
+    line = unused_line(plan)
+    if line:
+        yield from (BLANK, Line(line, "warn"))
 
 
 def _notes(plan: Plan) -> Iterator[Part]:

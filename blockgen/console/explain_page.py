@@ -1,109 +1,134 @@
-"""How a dimension came about: a tree of rule, inputs with origin, and source."""
+"""How a dimension, an input, a check or a feature came about: rule, inputs with origin, and source."""
 
 from __future__ import annotations
 
 import difflib
+from collections.abc import Sequence
 from typing import Any
 
-from blockgen.console.page import Branch, Line, Part, Row, Table, title
+from blockgen.checks.finding import Finding
+from blockgen.console.explain_tree import Tree
+from blockgen.console.page import BLANK, Line, Part, Row, Table, title
 from blockgen.errors import InputError, Problem
 from blockgen.outputs import show
-from blockgen.outputs.summary_json import SCHEMA, source
+from blockgen.outputs.summary_json import SCHEMA, feature_document, finding_document, source
 from blockgen.outputs.tidy import tidy
-from blockgen.plan import Plan
+from blockgen.plan import Feature, Plan
 from blockgen.record import Input, Record
 
+Found = Record | Finding | Feature
 
-def keys_page(plan: Plan) -> list[Part]:
-    """Return the page that lists every key with its value."""
+
+def list_page(plan: Plan, findings: Sequence[Finding]) -> list[Part]:
+    """Return the page that lists every key with its value, every check and every feature."""
     inputs = [key for key in plan.records if key not in plan.dimensions and not key.startswith("practice.")]
     practice = [key for key in plan.records if key.startswith("practice.")]
     parts: list[Part] = [Line("blockgen explain SPEC KEY shows how one of these came about.", "quiet")]
     for heading, keys in (("Dimensions", plan.dimensions), ("Inputs", inputs), ("Values of practice", practice)):
         parts += [*title(heading), Table(("Key", "Value", "Limits", "Origin"), tuple(_row(plan, k) for k in keys))]
+    checks = tuple(Row((f.id, show.verdict(f.verdict), f.title)) for f in findings)
+    features = tuple(Row((f.id, show.plain_id(f.kind), f.call_out)) for f in _features(plan))
+    return [
+        *parts,
+        *title("Checks"),
+        Table(("Check", "Verdict", "What it compares"), checks),
+        *title("Features"),
+        Table(("Feature", "Kind", "Call-out"), features),
+    ]
+
+
+def list_document(plan: Plan, findings: Sequence[Finding]) -> dict[str, Any]:
+    """Return every key with value, unit and origin, and the ids of checks and features, as plain data."""
+    keys = {k: {"value": r.value, "unit": r.unit, "origin": r.origin} for k, r in plan.records.items()}
+    checks = {f.id: f.verdict for f in findings}
+    features = {f.id: f.call_out for f in _features(plan)}
+    document: dict[str, Any] = tidy({"schema": SCHEMA, "keys": keys, "checks": checks, "features": features})
+    return document
+
+
+def page(plan: Plan, findings: Sequence[Finding], name: str) -> list[Part]:
+    """Return the page about a key, a check or a feature; where several have the name, about each.
+
+    Raises:
+        InputError: there is nothing of that name.
+    """
+    tree = Tree(plan)
+    parts: list[Part] = []
+    for found in _found(plan, findings, name):
+        parts += [BLANK] if parts else []
+        if isinstance(found, Record):
+            parts.append(tree.record(found))
+        else:
+            parts.append(tree.check(found) if isinstance(found, Finding) else tree.feature(found))
     return parts
 
 
-def keys_document(plan: Plan) -> dict[str, Any]:
-    """Return every key with value, unit and origin as plain data."""
-    keys = {k: {"value": r.value, "unit": r.unit, "origin": r.origin} for k, r in plan.records.items()}
-    document: dict[str, Any] = tidy({"schema": SCHEMA, "keys": keys})
-    return document
-
-
-def key_page(plan: Plan, key: str) -> list[Part]:
-    """Return the page with the derivation of one key.
+def document(plan: Plan, findings: Sequence[Finding], name: str) -> dict[str, Any]:
+    """Return the same as nested plain data: ``derivation`` of a key, ``check``, ``feature``; None where there is none.
 
     Raises:
-        InputError: there is no such key.
+        InputError: there is nothing of that name.
     """
-    return [_branch(plan, _record(plan, key), set())]
-
-
-def key_document(plan: Plan, key: str) -> dict[str, Any]:
-    """Return the derivation of one key as nested plain data.
-
-    Raises:
-        InputError: there is no such key.
-    """
-    tree = _node(plan, _record(plan, key), ())
-    document: dict[str, Any] = tidy({"schema": SCHEMA, "key": key, "derivation": tree})
-    return document
+    made: dict[str, Any] = {"schema": SCHEMA, "key": name, "derivation": None, "check": None, "feature": None}
+    for found in _found(plan, findings, name):
+        if isinstance(found, Record):
+            made |= {"key": found.key, "derivation": _node(plan, found, ())}
+        elif isinstance(found, Finding):
+            inputs = {key: _input(plan, of, ()) for key, of in found.inputs.items()}
+            made["check"] = finding_document(found) | {"inputs": inputs}
+        else:
+            sizes = {
+                size: _node(plan, plan.records[key], ()) for size, key in found.keys.items() if key in plan.records
+            }
+            made["feature"] = feature_document(found) | {"derivations": sizes}
+    tidied: dict[str, Any] = tidy(made)
+    return tidied
 
 
 def _row(plan: Plan, key: str) -> Row:
     record = plan.records[key]
-    return Row((key, show.with_unit(record.value, record.unit), show.limits(record), record.origin))
+    return Row((key, show.amount(record), show.limits(record), record.origin))
 
 
-def _record(plan: Plan, key: str) -> Record:
-    if key in plan.records:
-        return plan.records[key]
-    by_last = [k for k in plan.records if k.rpartition(".")[2] == key]
-    near = by_last or difflib.get_close_matches(key, plan.records, n=3, cutoff=0.5)
+def _features(plan: Plan) -> tuple[Feature, ...]:
+    return (*plan.features, *plan.base_features)
+
+
+def _found(plan: Plan, findings: Sequence[Finding], name: str) -> list[Found]:
+    """Return the key, the checks and the features of a name.
+
+    Raises:
+        InputError: there is nothing of that name.
+    """
+    found: list[Found] = [plan.records[name]] if name in plan.records else []
+    found += [finding for finding in findings if finding.id == name]
+    found += [feature for feature in _features(plan) if feature.id == name]
+    if found:
+        return found
+    names = [*plan.records, *(f.id for f in findings), *(f.id for f in _features(plan))]
+    raise InputError([_unknown(name, names)])
+
+
+def _unknown(name: str, names: Sequence[str]) -> Problem:
+    by_last = [k for k in names if k.rpartition(".")[2] == name]
+    near = by_last or difflib.get_close_matches(name, names, n=3, cutoff=0.5)
     remedy = f"did you mean {' or '.join(near)}? " if near else ""
-    remedy += "blockgen explain SPEC lists all keys"
-    raise InputError([Problem("command line", None, "KEY", f'"{key}"', "a key of the plan", remedy)])
+    remedy += "blockgen explain SPEC lists all of them"
+    return Problem("command line", None, "KEY", f'"{name}"', "a key, a check or a feature of the plan", remedy)
 
 
-def _branch(plan: Plan, record: Record, shown: set[str]) -> Branch:
-    label = show.joined((f"{record.key} = {show.with_unit(record.value, record.unit)}", show.limits(record)), "  ")
-    label += f"  [{record.origin}]"
-    if record.key in shown:
-        return Branch(f"{label}  (see above)")
-    shown.add(record.key)
-    below = tuple(_input(plan, name, of, shown) for name, of in record.inputs.items())
-    return Branch(label, tuple(_lines(record)), below)
-
-
-def _lines(record: Record) -> list[str]:
-    about = {
-        "rule": record.rule if record.origin != "given" else "",
-        "numbers": show.substitution(record),
-        "source": source(record) + (f", line {record.line}" if record.line is not None else ""),
+def _input(plan: Plan, of: Input, above: tuple[str, ...]) -> dict[str, Any]:
+    known = of.ref is not None and of.ref in plan.records and of.ref not in above
+    return {
+        "value": of.value,
+        "unit": of.unit,
+        "origin": of.origin,
+        "ref": of.ref,
+        "derivation": _node(plan, plan.records[of.ref], above) if known and of.ref is not None else None,
     }
-    return [f"{name + ':':9}{text}" for name, text in about.items() if text]
-
-
-def _input(plan: Plan, name: str, of: Input, shown: set[str]) -> Branch:
-    if of.ref in plan.records and of.ref is not None:
-        return _branch(plan, plan.records[of.ref], shown)
-    return Branch(f"{name} = {show.with_unit(of.value, of.unit)}  [{of.origin}]")
 
 
 def _node(plan: Plan, record: Record, above: tuple[str, ...]) -> dict[str, Any]:
-    inputs = {
-        name: {
-            "value": of.value,
-            "unit": of.unit,
-            "origin": of.origin,
-            "ref": of.ref,
-            "derivation": _node(plan, plan.records[of.ref], (*above, record.key))
-            if of.ref is not None and of.ref in plan.records and of.ref not in above
-            else None,
-        }
-        for name, of in record.inputs.items()
-    }
     return {
         "key": record.key,
         "value": record.value,
@@ -112,7 +137,7 @@ def _node(plan: Plan, record: Record, above: tuple[str, ...]) -> dict[str, Any]:
         "lower": record.lower,
         "fit": record.fit,
         "rule": record.rule,
-        "inputs": inputs,
+        "inputs": {name: _input(plan, of, (*above, record.key)) for name, of in record.inputs.items()},
         "source": source(record),
         "origin": record.origin,
         "line": record.line,

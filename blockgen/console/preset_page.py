@@ -3,22 +3,21 @@
 from __future__ import annotations
 
 from blockgen.console.page import BLANK, Line, Part, Row, Table
+from blockgen.console.sources import numbered
 from blockgen.outputs import show
 from blockgen.spec.load import unit_of
-from blockgen.spec.presets import list_presets, read_preset, user_folder
+from blockgen.spec.presets import Preset, read_preset, user_folder
 
 _WARNING = "Representative and remembered values must be checked against the maker's data sheet before anything is cut."
 
 
-def list_page() -> list[Part]:
-    """Return the page that lists all presets.
-
-    Raises:
-        InputError: a preset file is broken.
-    """
-    rows = tuple(Row((p.kind, p.name, p.status, p.source)) for p in list_presets())
+def list_page(presets: tuple[Preset, ...]) -> list[Part]:
+    """Return the page that lists presets."""
+    numbers, sources = numbered([preset.source for preset in presets])
+    rows = tuple(Row((p.kind, p.name, p.status, n)) for p, n in zip(presets, numbers, strict=True))
     return [
-        Table(("Kind", "Name", "Status", "Source"), rows),
+        Table(("Kind", "Name", "Status", "Source"), rows, right=("Source",)),
+        *sources,
         BLANK,
         Line(_WARNING),
         Line(f"Presets of your own, one TOML file each, belong in {user_folder()}"),

@@ -15,6 +15,7 @@ from __future__ import annotations
 import os
 import signal
 import sys
+import threading
 from collections.abc import Iterator
 from contextlib import contextmanager, suppress
 from pathlib import Path
@@ -117,11 +118,24 @@ def _same(one: Path, other: Path) -> bool:
 
 @contextmanager
 def _interrupts_held() -> Iterator[None]:
-    if not hasattr(signal, "pthread_sigmask"):
+    """Keep the interrupt key and a request to end back until the block is done, then let them act.
+
+    Blocking the signals in this thread is not enough: the system then hands them to any other thread that a library
+    has started, and Python answers them in the main thread all the same. So they are noted and raised again. Only the
+    main thread is ever interrupted, and only it may change what a signal does.
+    """
+    if threading.current_thread() is not threading.main_thread():
         yield
         return
-    before = signal.pthread_sigmask(signal.SIG_BLOCK, {signal.SIGINT, signal.SIGTERM})
+    noted: list[int] = []
+    numbers = (signal.SIGINT, signal.SIGTERM)
+    before = {n: found for n in numbers if (found := signal.getsignal(n)) is not None}
     try:
+        for held in before:
+            signal.signal(held, lambda number, _: noted.append(number))
         yield
     finally:
-        signal.pthread_sigmask(signal.SIG_SETMASK, before)
+        for held, handler in before.items():
+            signal.signal(held, handler)
+        for number in dict.fromkeys(noted):
+            signal.raise_signal(number)

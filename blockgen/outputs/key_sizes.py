@@ -37,10 +37,11 @@ def key_sizes(plan: Plan, volume: float) -> tuple[tuple[str, str], ...]:
 def axial_line(plan: Plan) -> str:
     """Return the feasible interval of the length, and what was chosen, in one line."""
     low, high, narrow_low, narrow_high = (_limit(plan, k) for k in ("min", "max", "low", "high"))
-    return (
-        f"Seat to seat {low} to {high} mm is possible, {narrow_low} to {narrow_high} mm after tolerances; "
-        f"chosen {_size(plan, 'length')}."
-    )
+    narrow = f"{narrow_low} to {narrow_high} mm after tolerances"
+    after = plan.records.get("length_low")
+    if after is not None and after.value is None:
+        narrow = after.rule
+    return f"Seat to seat {low} to {high} mm is possible, {narrow}; chosen {_size(plan, 'length')}."
 
 
 def axial_facts(plan: Plan) -> Iterator[tuple[str, Record]]:

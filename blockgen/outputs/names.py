@@ -46,7 +46,10 @@ def chosen_roles(only: Iterable[str] | None) -> tuple[str, ...]:
     """
     if only is None:
         return CHOOSABLE
-    asked = {role.strip() for role in only} - {"", *ALWAYS.values(), "manifest"}
+    named = [role.strip() for role in only]
+    if named and not any(named):
+        raise InputError([_unknown_role("")])
+    asked = set(named) - {"", *ALWAYS.values(), "manifest"}
     unknown = sorted(asked - set(CHOOSABLE))
     if unknown:
         raise InputError([_unknown_role(role) for role in unknown])
@@ -60,7 +63,8 @@ def _unknown_role(role: str) -> Problem:
         key="--only",
         found=f'"{role}"',
         expected=f"roles that this version writes, with commas between: {', '.join(CHOOSABLE)}",
-        remedy="leave --only out to get all of them; summary, spec and manifest are always written",
+        remedy="leave --only out to get all of them; summary, spec and manifest are always written, "
+        "--only summary writes nothing else",
     )
 
 

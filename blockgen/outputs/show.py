@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import math
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
+from typing import TypeGuard
 
 from blockgen.plan import Fastener, Plan
 from blockgen.record import Input, Record, Value
@@ -56,7 +57,39 @@ def value(of: Value) -> str:
 def with_unit(of: Value, unit: str) -> str:
     """Return value and unit."""
     text = value(of)
-    return f"{text} {unit}" if unit and of is not None else text
+    return f"{text} {unit_sign(unit)}" if unit and of is not None else text
+
+
+def unit_sign(unit: str) -> str:
+    """Return a unit as it is printed: ``N*m`` with a raised dot, ``kg/m^3`` as ``kg/m3``."""
+    return unit.replace("*", "\u00b7").replace("^", "")
+
+
+def amount(record: Record) -> str:
+    """Return the value of a record with its unit; a pattern of holes as its rows and columns where it is a grid."""
+    if not is_pattern(record.value):
+        return with_unit(record.value, record.unit)
+    across, up = ("y", "z") if record.key.endswith("bolt_positions") else ("x", "y")
+    return f"{_pattern(record.value, across, up)} {record.unit}".rstrip()
+
+
+def is_pattern(of: Value) -> TypeGuard[tuple[tuple[float, float], ...]]:
+    """Tell whether a value is a list of hole centres."""
+    return isinstance(of, tuple) and bool(of) and all(isinstance(p, tuple) and len(p) == 2 for p in of)
+
+
+def _pattern(points: tuple[tuple[float, float], ...], across: str, up: str) -> str:
+    columns, rows = sorted({p[0] for p in points}), sorted({p[1] for p in points})
+    if len(points) == len(set(points)) == len(columns) * len(rows):
+        return f"{across} {_places(columns)}, {up} {_places(rows)}"
+    return f"({across}, {up}) " + ", ".join(value(point) for point in points)
+
+
+def _places(along: Sequence[float]) -> str:
+    """Return places along one axis, for instance ``\u00b139.5`` or ``10.5 / 78``."""
+    if len(along) == 2 and along[0] == -along[1]:
+        return f"\u00b1{number(along[1])}"
+    return " / ".join(number(place) for place in along)
 
 
 def limits(record: Record | None) -> str:
@@ -125,7 +158,7 @@ def _in_words(key: str) -> str:
 
 def derivation(record: Record) -> str:
     """Return formula, substitution and result in one line."""
-    result = with_unit(record.value, record.unit)
+    result = amount(record)
     numbers = substitution(record)
     if numbers:
         note = record.rule[len(formula(record)) :].removeprefix("; ")
@@ -142,7 +175,7 @@ def derivation_words(record: Record) -> str:
 def quantity(of: float | None, unit: str) -> str:
     """Return a checked value to four significant digits with its unit; ``-`` for None."""
     text = significant(of)
-    return f"{text} {unit}" if unit and of is not None else text
+    return f"{text} {unit_sign(unit)}" if unit and of is not None else text
 
 
 def margin(of: float | None) -> str:

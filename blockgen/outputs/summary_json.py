@@ -14,6 +14,7 @@ from blockgen.outputs.tidy import tidy
 from blockgen.plan import Contributor, Fastener, Feature, Frame, Ligament, Plan
 from blockgen.record import Input, Record
 from blockgen.sizing.defaults import MATING
+from blockgen.spec.not_used import given_not_used
 
 SCHEMA = 1
 THINNEST = 5
@@ -38,10 +39,10 @@ def summary(plan: Plan, findings: Sequence[Finding], status: str, spec_sha256: s
         "spec_sha256": spec_sha256,
         "job": {key: plan.text(f"job.{key}") or None for key in _JOB_KEYS},
         "dimensions": {key: _dimension(plan.records[key]) for key in plan.dimensions},
-        "features": [_feature(f) for f in plan.features],
-        "base_features": [_feature(f) for f in plan.base_features],
+        "features": [feature_document(f) for f in plan.features],
+        "base_features": [feature_document(f) for f in plan.base_features],
         "fasteners": [_fastener(f) for f in plan.fasteners],
-        "checks": [_finding(f) for f in findings],
+        "checks": [finding_document(f) for f in findings],
         "thinnest_walls": [_ligament(wall) for wall in plan.ligaments[:THINNEST]],
         "alignment": {"contributors": [_contributor(c) for c in plan.contributors]},
         "mass": _mass(plan, volume),
@@ -50,6 +51,7 @@ def summary(plan: Plan, findings: Sequence[Finding], status: str, spec_sha256: s
         "frames": {name: _frame(frame) for name, frame in plan.frames.items()},
         "inputs": {key: _dimension(plan.records[key]) for key in sorted(_other_keys(plan))},
         "assumptions": [_assumption(r) for r in assumed(plan)],
+        "not_used": list(given_not_used(plan.records)),
         "notes": list(plan.notes),
         "cautions": list(cautions(plan)),
     }
@@ -105,7 +107,8 @@ def _inputs(inputs: Mapping[str, Input]) -> dict[str, Any]:
     return {name: {"value": i.value, "unit": i.unit, "origin": i.origin, "ref": i.ref} for name, i in inputs.items()}
 
 
-def _feature(feature: Feature) -> dict[str, Any]:
+def feature_document(feature: Feature) -> dict[str, Any]:
+    """Return a feature as plain data."""
     pocket = feature.pocket
     return {
         "id": feature.id,
@@ -148,7 +151,8 @@ def _fastener(fastener: Fastener) -> dict[str, Any]:
     }
 
 
-def _finding(finding: Finding) -> dict[str, Any]:
+def finding_document(finding: Finding) -> dict[str, Any]:
+    """Return the outcome of a check as plain data."""
     return {
         "id": finding.id,
         "title": finding.title,

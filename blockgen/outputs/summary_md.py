@@ -11,6 +11,7 @@ from blockgen.outputs import key_sizes, markdown, show
 from blockgen.outputs.assumptions import assumed_mating, assumed_otherwise
 from blockgen.outputs.cautions import cautions
 from blockgen.outputs.summary_json import THINNEST, source
+from blockgen.outputs.unused import unused_line
 from blockgen.plan import Feature, Plan
 from blockgen.record import Record
 
@@ -32,7 +33,7 @@ def summary_md(plan: Plan, findings: Sequence[Finding], status: str, spec_sha256
         _dimensions(plan),
         _features(plan),
         _screws(plan),
-        _checks(findings),
+        _checks(plan, findings),
         _walls(plan),
         _words(plan),
         _files(files),
@@ -79,8 +80,7 @@ def _dimensions(plan: Plan) -> str:
 
 def _dimension(plan: Plan, key: str) -> tuple[str, ...]:
     record = plan.records[key]
-    amount = show.with_unit(record.value, record.unit)
-    return (key, amount, show.limits(record), show.derivation(record), record.origin, source(record))
+    return (key, show.amount(record), show.limits(record), show.derivation(record), record.origin, source(record))
 
 
 def _features(plan: Plan) -> str:
@@ -107,7 +107,7 @@ def _screws(plan: Plan) -> str:
         (
             show.plain_id(f.where),
             show.fastener(f),
-            "-" if f.torque is None else f"{show.significant(f.torque, 3)} N\u00b7m",
+            "-" if f.torque is None else f"{show.significant(f.torque, 3)} {show.unit_sign('N*m')}",
             "-" if f.preload is None else f"{show.significant(f.preload / 1000, 3)} kN",
             "-" if f.engagement is None else f"{show.number(f.engagement, 2)} mm",
         )
@@ -117,7 +117,7 @@ def _screws(plan: Plan) -> str:
     return markdown.heading("Screws and pins") + "\n" + table
 
 
-def _checks(findings: Sequence[Finding]) -> str:
+def _checks(plan: Plan, findings: Sequence[Finding]) -> str:
     columns = ("Verdict", "Check", "Value", "Limit", "Margin", "Why", "Source")
     rows = (
         (
@@ -136,7 +136,9 @@ def _checks(findings: Sequence[Finding]) -> str:
         "not given; it is not passed."
     )
     table = markdown.table(columns, rows, "No checks.", right=("Value", "Limit", "Margin"))
-    return "\n".join((markdown.heading("Checks"), lead, table))
+    unused = unused_line(plan)
+    parts = (markdown.heading("Checks"), lead, table, markdown.paragraph(unused) if unused else "")
+    return "\n".join(part for part in parts if part)
 
 
 def _walls(plan: Plan) -> str:
@@ -164,7 +166,7 @@ def _words(plan: Plan) -> str:
 
 
 def _assumed(records: Iterable[Record], none: str) -> str:
-    rows = ((r.key, show.with_unit(r.value, r.unit), show.derivation_words(r), r.source) for r in records)
+    rows = ((r.key, show.amount(r), show.derivation_words(r), r.source) for r in records)
     return markdown.table(("Key", "Assumed", "From", "Source"), rows, none, right=("Assumed",))
 
 

@@ -7,6 +7,7 @@ from blockgen.record import Band, Ledger
 from blockgen.sizing.rounding import up
 from blockgen.sizing.sources import CP, cited
 from blockgen.standards.iso286 import Limits, limits
+from blockgen.standards.tables import quoted
 
 OTHER = {"bearing": "motor", "motor": "bearing"}
 
@@ -21,7 +22,7 @@ def known_limits(size: float, tolerance_class: str, key: str) -> Limits:
         return limits(size, tolerance_class)
     except ValueError as error:
         expected = f"an ISO 286 class for {size:g} mm"
-        raise InputError([Problem("", None, key, repr(tolerance_class), expected, str(error))]) from error
+        raise InputError([Problem("", None, key, quoted(tolerance_class), expected, str(error))]) from error
 
 
 def decide_pilot_bore(ledger: Ledger, end: str) -> float:

@@ -8,6 +8,7 @@ from blockgen.mechanics.stripping import ThreadLimits
 from blockgen.record import Ledger
 from blockgen.standards.iso898 import property_class
 from blockgen.standards.screws import cap_screw
+from blockgen.standards.tables import quoted
 from blockgen.standards.threads import Thread, thread
 
 
@@ -22,7 +23,7 @@ def known_thread(name: str, key: str) -> Thread:
         cap_screw(found.size)
     except ValueError as error:
         raise InputError(
-            [Problem("", None, key, repr(name), "a thread of the tables with its screw", str(error))]
+            [Problem("", None, key, quoted(name), "a thread of the tables with its screw", str(error))]
         ) from error
     return found
 

@@ -6,6 +6,7 @@ from blockgen.errors import InputError, Problem
 from blockgen.mechanics.stripping import SHEAR_RATIO
 from blockgen.record import Ledger
 from blockgen.standards.materials import SHEAR_RULE, Material, material
+from blockgen.standards.tables import quoted
 
 # Poisson's ratio of metals where an own material gives none (common practice, no source).
 _POISSON = 0.3
@@ -36,7 +37,7 @@ def _listed(name: str, key: str) -> Material:
         return material(name)
     except ValueError as error:
         expected = "a material of the table, a preset or a [material.NAME] table"
-        raise InputError([Problem("", None, key, repr(name), expected, str(error))]) from error
+        raise InputError([Problem("", None, key, quoted(name), expected, str(error))]) from error
 
 
 def _own(ledger: Ledger, name: str) -> Material:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import replace
 
 from blockgen.errors import InputError, Problem
 from blockgen.mechanics.ligaments import map_of
@@ -36,7 +37,16 @@ def size(spec: Spec) -> Plan:
         InfeasibleError: no layout along the axis exists.
         InputError: a material or thread is not known.
     """
-    return plan_from(spec.records)
+    try:
+        return plan_from(spec.records)
+    except InputError as error:
+        raise InputError([_placed(problem, spec) for problem in error.problems]) from error
+
+
+def _placed(problem: Problem, spec: Spec) -> Problem:
+    """Return a problem with the spec's file and the line of its key: the rules know keys only."""
+    given = spec.records.get(problem.key)
+    return problem if problem.file else replace(problem, file=spec.path, line=given.line if given else None)
 
 
 def plan_from(records: Mapping[str, Record]) -> Plan:

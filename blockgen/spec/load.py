@@ -71,6 +71,9 @@ class _Loading:
     paths: dict[str, Path] | None = None
 
     def spec(self) -> Spec:
+        if self.document.data.keys() <= {"schema"}:
+            remedy = "`blockgen new FILE` writes a spec to start from"
+            raise InputError([self.document.problem((), "a file without any table", "a spec", remedy)])
         self.top_level()
         for name in (n for n in TABLES if n in self.document.data or n in NEEDED):
             self.table(name, (name,), self.document.data.get(name, {}))
@@ -80,8 +83,12 @@ class _Loading:
         if not self.problems:
             self.problems.extend(contradictions(self.records, self.document.file))
         if self.problems:
-            raise InputError(sorted(self.problems, key=lambda p: (p.file != self.document.file, p.line or 0)))
+            raise InputError(sorted(self.problems, key=self.place))
         return Spec(self.records, self.document.file, tuple(sorted(self.used.items())))
+
+    def place(self, problem: Problem) -> tuple[bool, bool, int]:
+        """Return where a problem is told: the spec before presets, what stands in a line before what is missing."""
+        return problem.file != self.document.file, problem.line is None, problem.line or 0
 
     def top_level(self) -> None:
         for name, value in self.document.data.items():
@@ -102,10 +109,12 @@ class _Loading:
     def table(self, table: str, path: tuple[str | int, ...], raw: object) -> None:
         """Enter the values of one table and of its preset."""
         given = validated(self.document, table, path, raw, self.problems)
+        names_preset = "preset" in given
         preset = self.preset(given.pop("preset", None), MODELS[table], path)
         self.alternatives(table, path, given)
         from_preset = {} if preset is None else self.left(table, preset, given)
-        self.required(table, path, given | from_preset)
+        if preset is not None or not names_preset:  # what a preset that cannot be had would give is not missing
+            self.required(table, path, given | from_preset)
         for name in MODELS[table].model_fields:
             key = ".".join(map(str, (*path, name)))
             if given.get(name) is not None:

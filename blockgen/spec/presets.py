@@ -98,21 +98,47 @@ def list_presets(folder: str | Path | None = None) -> tuple[Preset, ...]:
     Raises:
         InputError: one of the files is broken.
     """
-    found = [load_preset(path) for path in preset_paths(folder).values()]
-    return tuple(sorted(found, key=lambda p: (PRESET_KINDS.index(p.kind), p.name)))
+    found, problems = readable_presets(folder)
+    if problems:
+        raise InputError(problems)
+    return found
 
 
-def read_preset(name: str, folder: str | Path | None = None) -> Preset:
+def readable_presets(folder: str | Path | None = None) -> tuple[tuple[Preset, ...], tuple[Problem, ...]]:
+    """Return the presets that can be read, by kind and name, and what is wrong with the others."""
+    found: list[Preset] = []
+    problems: list[Problem] = []
+    for path in preset_paths(folder).values():
+        try:
+            found.append(load_preset(path))
+        except InputError as error:
+            problems.extend(error.problems)
+    return tuple(sorted(found, key=lambda p: (PRESET_KINDS.index(p.kind), p.name))), tuple(problems)
+
+
+def read_preset(name: str, folder: str | Path | None = None, kind: str | None = None) -> Preset:
     """Return one preset by its name, whatever its case.
 
+    Args:
+        name: Its name.
+        folder: The user's own presets.
+        kind: What it must be a preset of; None for any kind.
+
     Raises:
-        InputError: there is none of that name, or its file is broken.
+        InputError: there is none of that name, it is of another kind, or its file is broken.
     """
     paths = preset_paths(folder)
     path = paths.get(name.casefold())
     if path is None:
         raise InputError([Problem("", None, "preset", show(name), "the name of a preset", suggestion(name, paths))])
-    return load_preset(path)
+    preset = load_preset(path)
+    if kind not in {None, preset.kind}:
+        found, remedy = (
+            f"{show(name)}, a preset of kind {preset.kind}",
+            "`blockgen presets` lists them with their kinds",
+        )
+        raise InputError([Problem("", None, "preset", found, f"a preset of kind {kind}", remedy)])
+    return preset
 
 
 def suggestion(name: str, paths: dict[str, Path]) -> str:

@@ -2,43 +2,14 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
 
 from blockgen.spec.presets import read_preset
 from blockgen.spec.read import parse_document
+from blockgen.spec.starter_parts import Example, example_for, journal, parts_of, shaft_height
 
-# Parts of the starter: invented, sane, and feasible together.
-_PARTS: Mapping[str, Mapping[str, float]] = {
-    "motor": {
-        "pilot_diameter": 70,
-        "pilot_length": 3,
-        "flange_size": 80,
-        "bolt_circle": 90,
-        "bolt_hole": 6.6,
-        "shaft_diameter": 19,
-        "shaft_length": 40,
-    },
-    "bearing": {
-        "pilot_diameter": 45,
-        "pilot_length": 12,
-        "flange_size": 66,
-        "bolt_circle": 62,
-        "bolt_hole": 6.6,
-        "nut_reach": 16,
-    },
-    "coupling": {
-        "outer_diameter": 45,
-        "length": 58,
-        "bore_max": 24,
-        "grip_min": 14,
-        "grip_max": 20,
-        "clamp_position": 6,
-        "clamp_access_radius": 5,
-    },
-}
 _MEANING: Mapping[str, str] = {
     "motor.pilot_diameter": "spigot on the motor's face, dimension sheet",
     "motor.pilot_length": "how far the spigot stands out of the mounting face",
@@ -69,24 +40,27 @@ _MORE: Mapping[str, tuple[tuple[str, str], ...]] = {
     "motor": (
         ('pilot_fit = "h7"', "tolerance class of the spigot"),
         ('flange_thickness = "8 mm"', "sets the length of the screws"),
-        ('mass = "2.8 kg"', "with brake and encoder; with centre_of_mass for the first frequency"),
-        ('peak_torque = "7 N*m"', "compared with coupling and thrust"),
+        ('body_size = "80 mm"', "side or diameter of the body; it must stay clear of the base"),
+        ('peak_torque = "7 N*m"', "compared with the coupling's rated torque"),
     ),
     "bearing": (
         ('pilot_fit = "h6"', "tolerance class of the pilot"),
-        ('runout = "0.01 mm"', "full indicator movement"),
+        ('nut_outer_diameter = "28 mm"', "lock nut; it must pass the bore"),
     ),
     "screw": (
-        ('lead = "10 mm"', "with efficiency, for thrust from torque"),
+        ('journal_smooth_length = "28 mm"', "cylindrical length from the journal's end, if less than to the nut"),
         ('thrust = "2 kN"', "greatest axial force; without it no load is checked"),
     ),
     "coupling": (
-        ('allow_parallel = "0.2 mm"', "with allow_angular and allow_axial, for the misalignment check"),
+        ('swing_diameter = "47 mm"', "what turning clamp screws sweep, if more than outer_diameter"),
         ('rated_torque = "20 N*m"', "compared with the motor's peak torque"),
     ),
     "base": (('length_available = "160 mm"', "room along the axis"), ("dowels = true", "or their diameter")),
     "block": (('bearing_wall = "25 mm"', "what is given is checked, what is left out is sized"),),
 }
+_HEAD = """\
+# Quantities are texts with a unit ("40 mm", "2.875 in"); bare numbers are mm, deg, N, N*m, kg.
+# All numbers below are invented examples that fit together: replace each of them by yours."""
 _HEADS: Mapping[str, str] = {
     "motor": "From the motor's dimension sheet.",
     "bearing": "From the fixed-bearing unit's dimension sheet.",
@@ -113,23 +87,32 @@ def starter_spec(
         preset_folder: The user's own presets.
 
     Raises:
-        InputError: there is no such preset.
+        InputError: there is no such preset, or it is one of another kind.
     """
     chosen = {"motor": motor, "bearing": bearing, "coupling": coupling}
-    parts = {t: _values(t, name, preset_folder) for t, name in chosen.items()}
+    known = {t: None if name is None else read_preset(name, preset_folder, t).values for t, name in chosen.items()}
+    example = example_for(known["motor"], known["coupling"])
+    parts = parts_of(example, known)
     tables = [
-        'schema = 1\n# Quantities are texts with a unit ("40 mm", "2.875 in"); bare numbers are mm, deg, N, N*m, kg.',
+        f"schema = 1\n{_HEAD}",
         _section("job", [('number = "J-001"', "names the output folder and files")]),
         *(_part(t, chosen[t], parts[t]) for t in ("motor", "bearing")),
-        _section("screw", _screw(parts)),
+        _section("screw", _screw(example, parts)),
         _part("coupling", chosen["coupling"], parts["coupling"]),
-        _section("base", _base(parts)),
+        _section("base", _base(example, parts)),
         _section("block", [('material = "EN AW-6082-T6"', "`blockgen lookup material NAME` shows its values")]),
     ]
     return "\n\n".join(tables) + "\n"
 
 
-def respec(old_text: str, *, motor: str | None = None, bearing: str | None = None, coupling: str | None = None) -> str:
+def respec(
+    old_text: str,
+    *,
+    motor: str | None = None,
+    bearing: str | None = None,
+    coupling: str | None = None,
+    preset_folder: str | Path | None = None,
+) -> str:
     """Return a spec with other parts: each named table becomes a reference to a preset, all else stays as it was.
 
     Args:
@@ -137,9 +120,10 @@ def respec(old_text: str, *, motor: str | None = None, bearing: str | None = Non
         motor: Preset of the new motor; None keeps the old one.
         bearing: Preset of the new bearing unit.
         coupling: Preset of the new coupling.
+        preset_folder: The user's own presets.
 
     Raises:
-        InputError: the old text is not TOML.
+        InputError: the old text is not TOML, or a preset is not there or of another kind.
     """
     import tomlkit
 
@@ -147,6 +131,7 @@ def respec(old_text: str, *, motor: str | None = None, bearing: str | None = Non
     document = tomlkit.parse(old_text)
     for name, preset in (("motor", motor), ("bearing", bearing), ("coupling", coupling)):
         if preset is not None:
+            read_preset(preset, preset_folder, name)
             document[name] = _reference(preset, document.get(name))
     return tomlkit.dumps(document)
 
@@ -164,11 +149,6 @@ def _reference(preset: str, old: Any) -> Any:
     return table
 
 
-def _values(table: str, preset: str | None, folder: str | Path | None) -> Mapping[str, Any]:
-    """Return what is known of a part; nothing of the starter's own part is mixed into a preset."""
-    return _PARTS[table] if preset is None else read_preset(preset, folder).values
-
-
 def _part(table: str, preset: str | None, values: Mapping[str, Any]) -> str:
     if preset is not None:
         return _section(table, [(f'preset = "{preset}"', f"keys given here go before it: `blockgen presets {preset}`")])
@@ -182,25 +162,16 @@ def _section(table: str, lines: list[tuple[str, str]]) -> str:
     return "\n".join([*head, f"[{table}]", *(f"{line:<{width}}  # {meaning}" for line, meaning in [*lines, *more])])
 
 
-def _screw(parts: Mapping[str, Mapping[str, Any]]) -> list[tuple[str, str]]:
-    """Return a journal that fits nut, coupling and a wall of common thickness."""
-    coupling, bearing = parts["coupling"], parts["bearing"]
-    thickest = min(coupling.get("bore_max", 15), bearing.get("nut_outer_diameter", 28) * 0.55)
-    journal = max(math.floor(min(thickest, 15 if "stack_length" not in bearing else thickest)), 3)
-    grip = 0.5 * (coupling.get("grip_min", journal) + coupling.get("grip_max", 1.5 * journal))
-    wall = max(bearing.get("pilot_length", 12) + 16, 24)
-    reach = math.ceil(max(bearing.get("nut_reach", 0) + 4, wall + 4) + grip)
+def _screw(example: Example, parts: Mapping[str, Mapping[str, Any]]) -> list[tuple[str, str]]:
+    diameter, reach = journal(example, parts)
     return [
-        (f'journal_diameter = "{journal} mm"', _MEANING["screw.journal_diameter"]),
-        (f'journal_reach = "{reach} mm"', _MEANING["screw.journal_reach"]),
+        (f'journal_diameter = "{diameter:g} mm"', _MEANING["screw.journal_diameter"]),
+        (f'journal_reach = "{reach:g} mm"', _MEANING["screw.journal_reach"]),
     ]
 
 
-def _base(parts: Mapping[str, Mapping[str, Any]]) -> list[tuple[str, str]]:
-    """Return a shaft height at which both flanges stay clear of the base."""
-    sides = (p.get("flange_size") or p.get("flange_height") or 0.0 for p in (parts["motor"], parts["bearing"]))
-    height = 5 * math.ceil((max(sides) / 2 + 20) / 5)
+def _base(example: Example, parts: Mapping[str, Mapping[str, Any]]) -> list[tuple[str, str]]:
     return [
-        (f'shaft_height = "{height} mm"', "screw axis above the face on which the block stands"),
-        ('screw = "M8"', "base screws"),
+        (f'shaft_height = "{shaft_height(parts):g} mm"', "screw axis above the face on which the block stands"),
+        (f'screw = "{example.base_screw}"', "base screws"),
     ]

@@ -52,7 +52,7 @@ def counterbore(size: str) -> Counterbore:
     row = one_of("counterbore size", size, metric)
     small, normal = optional(row, "series_4"), optional(row, "series_5")
     info = load_table("din974").info
-    return Counterbore(size, number(row, "series_1"), small, normal, f"{info.standard}:{info.edition}", info.status)
+    return Counterbore(size, number(row, "series_1"), small, normal, info.standard, info.status)
 
 
 def _inch_diameter(size: str) -> float:

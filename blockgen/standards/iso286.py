@@ -10,7 +10,7 @@ import re
 from dataclasses import dataclass
 from functools import lru_cache
 
-from blockgen.standards.tables import Row, TableError, load_table, row_for
+from blockgen.standards.tables import Row, TableError, load_table, quoted, row_for
 
 GRADES = (5, 6, 7, 8, 9, 10, 11)
 SHAFT_LETTERS = ("f", "g", "h", "j", "js", "k", "m", "n", "p")
@@ -153,7 +153,7 @@ def _split(tolerance_class: str) -> tuple[str, int]:
     match = _CLASS.fullmatch(tolerance_class.strip())
     if match is None or match[1] not in HOLE_LETTERS + SHAFT_LETTERS:
         known = f"holes {' '.join(HOLE_LETTERS)} and shafts {' '.join(SHAFT_LETTERS)} with a grade are known"
-        raise TableError("tolerance class", repr(tolerance_class), known, "write for instance H7 or h6")
+        raise TableError("tolerance class", quoted(tolerance_class), known, "write for instance H7 or h6")
     return match[1], int(match[2])
 
 

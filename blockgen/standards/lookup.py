@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 
 from blockgen.errors import InputError, Problem
 from blockgen.standards import din76, din974, iso273, iso286, materials, screws, threads, washers
-from blockgen.standards.tables import TableError, load_table, rows_by
+from blockgen.standards.tables import TableError, load_table, quoted, rows_by
 
 AnswerRow = tuple[str, float | str, str, str]
 
@@ -44,7 +45,9 @@ def look_up(kind: str, text: str) -> LookupAnswer:
     """
     answer = _ANSWERS.get(kind)
     if answer is None:
-        raise _refused("lookup", kind, f"one of {', '.join(_ANSWERS)}", "write for instance: lookup fit 60H7/h6")
+        raise _refused(
+            "lookup", quoted(kind), f"one of {', '.join(_ANSWERS)}", "write for instance: lookup fit 60H7/h6"
+        )
     try:
         return answer(text.strip())
     except TableError as error:
@@ -53,6 +56,9 @@ def look_up(kind: str, text: str) -> LookupAnswer:
 
 def _refused(key: str, found: str, expected: str, remedy: str) -> InputError:
     return InputError([Problem("", None, key, found, expected, remedy)])
+
+
+_FIT_FORM = "a size in mm with a hole class, a shaft class, or both with an oblique stroke between them"
 
 
 def _source(table: str) -> str:
@@ -68,9 +74,7 @@ def _split_fit(text: str) -> tuple[float, list[str]]:
     except ValueError:
         size = 0.0
     if size <= 0 or len(classes) > 2 or not classes[0]:
-        raise TableError(
-            "fit", repr(text), "size in mm, hole class, oblique stroke, shaft class", "write 60H7/h6 or 60H7"
-        )
+        raise TableError("fit", quoted(text), _FIT_FORM, "write 60H7/h6, 60H7 or 60h6")
     return size, classes
 
 
@@ -105,9 +109,10 @@ def _clearance_rows(found: iso286.Fit) -> list[AnswerRow]:
 
 
 def _thread(text: str) -> LookupAnswer:
-    found = threads.thread(text)
+    found = _thread_named(text)
     metric = found.series == "M"
     basic, limit = ("ISO 724", _source("iso965_pitch")) if metric else ("ASME B1.1", f"ASME B1.1 [{found.status}]")
+    borrowed = "" if metric else ", by pitch: a metric rule borrowed for inch threads"
     outside, inside = found.external_class, found.internal_class
     rows: list[AnswerRow] = [
         ("nominal diameter", found.diameter, "mm", _source("metric_threads" if metric else "unified_threads")),
@@ -121,9 +126,31 @@ def _thread(text: str) -> LookupAnswer:
         (f"screw {outside} least pitch diameter", found.external_pitch_min, "mm", limit),
         (f"hole {inside} greatest pitch diameter", found.internal_pitch_max, "mm", limit),
         (f"hole {inside} greatest minor diameter", found.internal_minor_max, "mm", limit),
-        ("drill run-out beyond full thread", din76.drill_runout(found), "mm", _source("din76")),
+        ("drill run-out beyond full thread", din76.drill_runout(found), "mm", _source("din76") + borrowed),
     ]
     return LookupAnswer(found.designation, tuple(rows + _clearance_holes(found.size)), f"tapped hole: {found.call_out}")
+
+
+def _thread_named(text: str) -> threads.Thread:
+    """Return a thread; where there is none, the remedy names those of the nearest size."""
+    try:
+        return threads.thread(text)
+    except TableError as error:
+        near = _near_threads(text)
+        if not near:
+            raise
+        raise TableError(error.field, error.value, error.limit, f"nearest: {', '.join(near)}") from None
+
+
+def _near_threads(text: str) -> list[str]:
+    """Return the inch threads of the size asked for, or the metric threads next to it; empty where it names none."""
+    size = text.strip().upper().removeprefix("#").removeprefix("NO. ").partition("-")[0]
+    inch = [name for name in threads.designations() if name.partition("-")[0] == size and "-" in name]
+    metric = re.fullmatch(r"M(\d+(?:\.\d+)?)", text.strip().upper())
+    if inch or metric is None:
+        return inch
+    sizes = sorted((name for name in threads.designations() if name.startswith("M")), key=lambda n: float(n[1:]))
+    return sorted(sizes, key=lambda n: abs(float(n[1:]) - float(metric[1])))[:2]
 
 
 def _clearance_holes(size: str) -> list[AnswerRow]:
@@ -134,7 +161,8 @@ def _clearance_holes(size: str) -> list[AnswerRow]:
 def _screw(text: str) -> LookupAnswer:
     screw = screws.cap_screw(_screw_size(text))
     metric = screw.size.startswith("M")
-    source = _source("iso4762" if metric else "asme_b18_3")
+    table = "iso4762" if metric else "asme_b18_3"
+    source, lengths = _source(table), _source(f"{table}_lengths")
     rows: list[AnswerRow] = [
         ("head diameter (plain, greatest)", screw.head_diameter, "mm", source),
         ("head height", screw.head_height, "mm", source),
@@ -142,7 +170,7 @@ def _screw(text: str) -> LookupAnswer:
         ("short arm of the key", screw.key_short_arm, "mm", _source("hex_keys" if metric else "asme_b18_3")),
         ("face under the head (least)", screw.washer_face, "mm", source),
         ("thread length", screw.thread_length, "mm", source),
-        ("preferred lengths", ", ".join(f"{n:g}" for n in screw.lengths), "mm", source),
+        ("preferred lengths", ", ".join(f"{n:g}" for n in screw.lengths), "mm", lengths),
         *_clearance_holes(screw.size),
         *_counterbore_rows(screw.size),
     ]
@@ -152,34 +180,58 @@ def _screw(text: str) -> LookupAnswer:
 def _screw_size(text: str) -> str:
     """Return the size of a screw given by size or by thread: ``1/4-20 UNC`` gives ``1/4``."""
     plain = text.upper().replace(" ", "")
-    return plain if plain in screws.cap_screw_sizes() else threads.thread(text).size
+    return plain if plain in screws.cap_screw_sizes() else _thread_named(text).size
 
 
 def _counterbore_rows(size: str) -> list[AnswerRow]:
     found = din974.counterbore(size)
-    rows: list[AnswerRow] = [("counterbore", found.diameter, "mm", f"{found.source} [{found.status}]")]
+    source = _source("din974") if size.startswith("M") else f"{found.source} [{found.status}]"
+    rows: list[AnswerRow] = [("counterbore", found.diameter, "mm", source)]
     for standard, diameter in (("ISO 7092", found.with_small_washer), ("ISO 7089", found.with_washer)):
         if diameter is not None and size in washers.washer_sizes(standard):
             outer = washers.washer(size, standard).outer
             rows.append((f"washer {standard} outer diameter", outer, "mm", _source("washers")))
-            rows.append((f"counterbore with {standard} washer", diameter, "mm", f"{found.source} [{found.status}]"))
+            rows.append((f"counterbore with {standard} washer", diameter, "mm", source))
     return rows
 
 
 def _material(text: str) -> LookupAnswer:
-    found = materials.material(text)
-    source = f"{found.source} [{found.status}]"
+    found = _material_named(text)
+    source, about = _split_source(found)
+    pressure = about.get("VDI", source)
     rows: list[AnswerRow] = [
         ("density", found.density, "kg/m3", source),
         ("modulus of elasticity", found.youngs_modulus, "MPa", source),
-        ("Poisson's ratio", found.poisson, "", source),
+        ("Poisson's ratio", found.poisson, "", about.get("Poisson's", source)),
         ("yield strength", found.yield_strength, "MPa", source),
         ("tensile strength", found.tensile_strength, "MPa", source),
         ("shear strength", found.shear_strength, "MPa", found.shear_rule),
         ("thermal expansion", found.expansion, "1/K", source),
-        ("pressure under a head", found.bearing_pressure or "not known", "MPa", source),
+        (
+            "pressure under a head",
+            found.bearing_pressure or "not known",
+            "MPa" if found.bearing_pressure else "",
+            pressure,
+        ),
     ]
-    return LookupAnswer(found.name, tuple(rows), "remembered values: check them against the supplier's certificate")
+    remembered = "remembered values: " if found.status == "memory" else ""
+    return LookupAnswer(found.name, tuple(rows), f"{remembered}check them against the supplier's certificate")
+
+
+def _material_named(text: str) -> materials.Material:
+    """Return a material; where there is none, the message lists the names without their aliases."""
+    try:
+        return materials.material(text)
+    except TableError as error:
+        known = f"the table holds {', '.join(materials.material_names())}"
+        raise TableError(error.field, error.value, known, error.remedy) from None
+
+
+def _split_source(of: materials.Material) -> tuple[str, Mapping[str, str]]:
+    """Return the source of most values with its status, and by first word the parts that are about one value only."""
+    parts = of.source.split("; ")
+    about = {part.split()[0]: part for part in parts if part.startswith(("VDI", "Poisson's"))}
+    return f"{'; '.join(p for p in parts if p not in about.values())} [{of.status}]", about
 
 
 _ANSWERS: Mapping[str, Callable[[str], LookupAnswer]] = {

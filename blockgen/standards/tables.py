@@ -62,7 +62,8 @@ class TableInfo:
     @property
     def citation(self) -> str:
         """Standard, edition and status in one line for records and summaries."""
-        return f"{self.standard}:{self.edition} [{self.status}]"
+        edition = f"{self.edition} edition" if self.edition.isdigit() else self.edition
+        return f"{self.standard} ({edition}) [{self.status}]" if edition else f"{self.standard} [{self.status}]"
 
 
 @dataclass(frozen=True, slots=True)
@@ -129,6 +130,11 @@ def row_for(rows: Iterable[Row], field: str, value: float, unit: str = "mm") -> 
     raise TableError(field, f"{value:g} {unit}", limit, "take a value inside the table or agree the figure separately")
 
 
+def quoted(text: str) -> str:
+    """Return what was asked for as messages show it."""
+    return f'"{text}"'
+
+
 def one_of(field: str, value: str, known: Mapping[str, T]) -> T:
     """Return the entry of that name.
 
@@ -140,4 +146,4 @@ def one_of(field: str, value: str, known: Mapping[str, T]) -> T:
     except KeyError:
         near = get_close_matches(value, known, n=3, cutoff=0.5)
         remedy = f"nearest: {', '.join(near)}" if near else "take one of these"
-        raise TableError(field, repr(value), f"the table holds {', '.join(known)}", remedy) from None
+        raise TableError(field, quoted(value), f"the table holds {', '.join(known)}", remedy) from None

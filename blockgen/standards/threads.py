@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from functools import cache, lru_cache
 from math import cbrt, pi, sqrt
 
-from blockgen.standards.tables import INCH, Row, TableError, load_table, millimetres, number, one_of, rows_by
+from blockgen.standards.tables import INCH, Row, TableError, load_table, millimetres, number, one_of, quoted, rows_by
 
 _TRIANGLE = sqrt(3) / 2  # height of the thread triangle over the pitch
 _NEAR = 0.02  # a hole this close to a listed one is that one: 0.218 in is 5.537 mm, often written 5.54 mm
@@ -175,7 +175,7 @@ def _plain(designation: str) -> str:
 def _coarse(size: str, pitch: str | None, asked: str) -> str:
     if pitch is not None and float(pitch) != number(_metric_row(size), "pitch"):
         only = f"{size} is known with its coarse pitch {_metric_row(size)['pitch']} mm only"
-        raise TableError("thread", repr(asked), only, f"write {size}")
+        raise TableError("thread", quoted(asked), only, f"write {size}")
     return size
 
 

@@ -1,9 +1,10 @@
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
 
 from blockgen.checks.finding import Finding
-from blockgen.console.check_page import build_page, check_page
+from blockgen.console.check_page import build_page, check_page, failures
 from blockgen.console.plain import lines
 from blockgen.plan import Body, Ligament, Plan
 from blockgen.record import Record
@@ -39,6 +40,31 @@ def test_the_page_tells_all_and_fits(plan, width):
     assert "hole_5" not in whole
     assert "practice.rim" not in whole
     assert text[-1] == "3 checks: 1 pass, 1 FAIL, 1 not assessed. NOT FOR MANUFACTURE: x"
+
+
+def test_the_end_is_what_matters(plan):
+    given = Record("limits.first_frequency", 90.0, "Hz", "given", "given in the spec")
+    plan = replace(plan, records={**plan.records, given.key: given})
+    text = list(lines(check_page(plan, FINDINGS, "NOT FOR MANUFACTURE: x"), 120))
+    starts = (
+        "Thinnest walls", "Other values that were not given", "Notes of the sizing", "Checks",
+        "Assumed mating geometry", "Given, not used in this version: limits.first_frequency.",
+        "What did not pass, and why", "Result",
+    )  # fmt: skip
+    places = [next(i for i, line in enumerate(text) if line.startswith(start)) for start in starts]
+    assert places == sorted(places)
+
+
+def test_nothing_is_said_of_unused_keys_where_there_are_none(plan):
+    assert "not used" not in "\n".join(lines(check_page(plan, FINDINGS, "x"), 120))
+
+
+@pytest.mark.parametrize(("strict", "told"), [(False, ["bad"]), (True, ["bad", "worn"])])
+def test_failures_alone(strict, told):
+    findings = (*FINDINGS, Finding("worn", "a warning", None, None, "", None, "warn", "look"))
+    text = list(lines(failures(findings, "NOT FOR MANUFACTURE: x", strict=strict), 100))
+    assert text[0] == "Status: NOT FOR MANUFACTURE: x"
+    assert [line.split("(")[1].split(")")[0] for line in text[1:]] == told
 
 
 def test_failures_come_first_and_say_why(plan):

@@ -11,6 +11,7 @@ import subprocess
 import sys
 import threading
 import time
+from contextlib import contextmanager
 from pathlib import Path
 
 import pytest
@@ -348,17 +349,43 @@ def test_many_builds_at_once_leave_one_whole_set(target):
     assert_tidy(target)
 
 
-def test_the_interrupt_key_waits_for_the_change_of_place(target, monkeypatch):
+@contextmanager
+def another_thread():
+    """Run a thread as a library may have started it; it takes signals that the main thread blocks."""
+    done = threading.Event()
+    thread = threading.Thread(target=done.wait)
+    thread.start()
+    try:
+        yield thread
+    finally:
+        done.set()
+        thread.join()
+
+
+@pytest.mark.parametrize("way", ["exchange", "move in"])
+@pytest.mark.parametrize("taken_by", ["main thread", "another thread"])
+def test_the_interrupt_key_waits_for_the_change_of_place(target, monkeypatch, way, taken_by):
     write(target, OLD)
     real = exchange._exchange
 
     def interrupted(finished, place):
-        os.kill(os.getpid(), signal.SIGINT)
-        return real(finished, place)
+        thread = other if taken_by == "another thread" else threading.main_thread()
+        signal.pthread_kill(thread.ident, signal.SIGINT)
+        time.sleep(0.05)
+        return real(finished, place) if way == "exchange" else False
 
     monkeypatch.setattr(exchange, "_exchange", interrupted)
-    with pytest.raises(KeyboardInterrupt):
+    with another_thread() as other, pytest.raises(KeyboardInterrupt):
         write(target, NEW)
     assert set_is_whole(target)
     assert texts(target) == NEW
     assert_tidy(target)
+    assert signal.getsignal(signal.SIGINT) is signal.default_int_handler
+    assert signal.getsignal(signal.SIGTERM) is signal.SIG_DFL
+
+
+def test_a_thread_of_its_own_may_write_a_set(target):
+    writer = threading.Thread(target=write, args=(target, NEW))
+    writer.start()
+    writer.join()
+    assert texts(target) == NEW

@@ -26,11 +26,17 @@ def test_a_name_too_long_for_file_systems_is_wrong_input(plan):
         (["stl", " block"], ("block", "stl")),
         (["stl"], ("stl",)),
         (["summary", "manifest"], ()),
-        ([""], ()),
+        (["", "stl"], ("stl",)),
+        ([], ()),
     ],
 )
 def test_roles_come_in_their_order(only, expected):
     assert names.chosen_roles(only) == expected
+
+
+def test_no_role_at_all_is_wrong_input():
+    with pytest.raises(InputError, match=r'--only\n.*""\n.*block, stl\n.*--only summary writes nothing else'):
+        names.chosen_roles(["", " "])
 
 
 def test_a_role_of_another_version_is_wrong_input():

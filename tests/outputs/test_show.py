@@ -74,3 +74,23 @@ def test_a_formula_is_shown_with_its_numbers(rule, expected):
 )
 def test_a_small_margin_is_not_shown_as_none(margin, expected):
     assert show.margin(margin) == expected
+
+
+@pytest.mark.parametrize(
+    ("key", "points", "text"),
+    [
+        ("base_pattern", ((10.5, -39.5), (10.5, 39.5), (78.0, -39.5), (78.0, 39.5)), "x 10.5 / 78, y \u00b139.5 mm"),
+        ("motor.bolt_positions", ((-32.0, 30.0), (32.0, 30.0)), "y \u00b132, z 30 mm"),
+        ("base.hole_positions", ((10.0, -39.5), (78.0, 39.5)), "(x, y) (10, -39.5), (78, 39.5) mm"),
+        ("base.hole_positions", ((10.0, 5.0), (10.0, 5.0)), "(x, y) (10, 5), (10, 5) mm"),
+    ],
+)
+def test_a_pattern_of_holes_is_told_by_its_rows_and_columns(key, points, text):
+    assert show.amount(Record(key, points, "mm", "sized", "")) == text
+
+
+def test_an_amount_that_is_no_pattern_is_value_and_unit():
+    assert show.amount(Record("base_torque", 24.9, "N*m", "sized", "")) == "24.9 N\u00b7m"
+    assert show.amount(Record("x", (), "mm", "sized", "")) == "() mm"
+    assert show.quantity(7.1, "N*m") == "7.1 N\u00b7m"
+    assert show.unit_sign("kg/m^3") == "kg/m3"

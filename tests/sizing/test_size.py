@@ -149,3 +149,12 @@ def test_a_hole_between_the_usual_screws_gives_one_of_them_or_an_input_error(hol
     else:
         told = "bolt_hole" if plan.number("motor_thread_diameter") < hole else "a screw that does not pass"
     assert "bolt_hole" in told
+
+
+def test_a_problem_of_sizing_names_file_and_line():
+    text = toml(changed(COMPLETE, base={"screw": "M64"}))
+    spec = parse_spec(text, "axis.toml")
+    line = next(i for i, row in enumerate(text.splitlines(), 1) if row.startswith("screw ="))
+    with pytest.raises(InputError, match="M64") as caught:
+        size(spec)
+    assert [(p.file, p.line, p.key) for p in caught.value.problems] == [("axis.toml", line, "base.screw")]

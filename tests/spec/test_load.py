@@ -226,3 +226,18 @@ def test_any_value_anywhere_loads_or_is_refused(required, changes):
             document[table][name] = value
     with contextlib.suppress(InputError):
         assert parse_spec(tomlkit.dumps(document)).records
+
+
+@pytest.mark.parametrize("text", ["", "# only a comment\n", "schema = 1\n"])
+def test_an_empty_file_is_one_problem(text):
+    with pytest.raises(InputError, match="a file without any table") as caught:
+        parse_spec(text)
+    (problem,) = caught.value.problems
+    assert problem.remedy == "`blockgen new FILE` writes a spec to start from"
+
+
+def test_what_stands_in_a_line_is_told_before_what_is_missing():
+    with pytest.raises(InputError, match="bellows-45") as caught:
+        parse_spec('[motor]\npreset = "bellows-45"\n')
+    assert caught.value.problems[0].key == "motor.preset"
+    assert {p.line for p in caught.value.problems[1:]} == {None}

@@ -5,7 +5,7 @@ import pytest
 from blockgen.errors import InfeasibleError, InputError
 from blockgen.sizing.size import size
 from blockgen.spec.load import load_spec, parse_spec
-from blockgen.spec.presets import STATUSES, list_presets, read_preset, shipped_folder
+from blockgen.spec.presets import STATUSES, list_presets, read_preset, readable_presets, shipped_folder
 
 HEAD = 'kind = "motor"\nname = "mine"\nsource = "measured"\nstatus = "read"\n'
 
@@ -122,6 +122,24 @@ def test_a_broken_preset_names_its_own_file_and_line(folder, text_with, text, li
 def test_a_broken_preset_that_nobody_names_does_no_harm(folder, text_with):
     write(folder, "mine", "not toml")
     assert parse_spec(text_with(), preset_folder=folder).records
+
+
+def test_a_broken_preset_does_not_hide_the_others(folder):
+    write(folder, "mine", "not toml")
+    presets, problems = readable_presets(folder)
+    assert [p.name for p in presets] == [p.name for p in list_presets()]
+    assert [p.file for p in problems] == [str(folder / "mine.toml")]
+    with pytest.raises(InputError, match=r"mine\.toml"):
+        list_presets(folder)
+
+
+@pytest.mark.parametrize("name", ["bellows-45", "servo-08", "mine"])
+def test_what_a_preset_would_have_given_is_not_called_missing(folder, required, text_with, name):
+    write(folder, "mine", "not toml")
+    motor = {**dict.fromkeys(required["motor"]), "preset": name}
+    with pytest.raises(InputError, match=r"preset|mine\.toml") as caught:
+        parse_spec(text_with(motor=motor), preset_folder=folder)
+    assert len(caught.value.problems) == 1
 
 
 def test_materials_may_be_presets(text_with):

@@ -4,6 +4,7 @@ import tomllib
 
 import pytest
 
+from blockgen.checks import check
 from blockgen.errors import InputError
 from blockgen.sizing.size import size
 from blockgen.spec.load import parse_spec
@@ -42,6 +43,33 @@ def test_it_loads_with_every_pair_of_presets(motor, bearing):
     spec = parse_spec(starter_spec(motor, bearing, "bellows-45"))
     assert spec.records["motor.shaft_length"].origin == "preset"
     assert [n for n, _ in spec.preset_files] == sorted([motor, bearing, "bellows-45"])
+
+
+def feasible(**parts):
+    plan = size(parse_spec(starter_spec(**parts)))
+    assert plan.records["length_low"].value is not None
+    assert [f.id for f in check(plan) if f.verdict == "fail"] == []
+
+
+@pytest.mark.parametrize("preset", [p for p in PRESETS if p.kind != "material"], ids=lambda p: p.name)
+def test_it_is_feasible_with_each_preset_alone(preset):
+    feasible(**{preset.kind: preset.name})
+
+
+@pytest.mark.parametrize("bearing", names("bearing"))
+@pytest.mark.parametrize("motor", ["nema-23", "servo-80", "servo-180"])
+def test_it_is_feasible_with_a_motor_and_any_bearing_unit(motor, bearing):
+    feasible(motor=motor, bearing=bearing)
+
+
+def test_it_says_that_its_numbers_are_examples():
+    assert "invented examples" in starter_spec(motor="servo-80")
+
+
+@pytest.mark.parametrize("make", [starter_spec, lambda **parts: respec(starter_spec(), **parts)])
+def test_a_preset_of_another_kind_is_refused(make):
+    with pytest.raises(InputError, match='"bellows-45", a preset of kind coupling'):
+        make(motor="bellows-45")
 
 
 def test_an_unknown_preset_is_refused():

@@ -21,5 +21,5 @@ def test_small_sizes(size):
 
 @pytest.mark.parametrize("size", ["M13", "9/16"])
 def test_unknown_size(size):
-    with pytest.raises(ValueError, match=f"size '{size}'"):
+    with pytest.raises(ValueError, match=f'size "{size}"'):
         counterbore(size)

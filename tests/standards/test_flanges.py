@@ -43,7 +43,7 @@ def test_spaces_in_the_name_do_not_matter():
 
 
 def test_unknown_flange_suggests_the_nearest():
-    with pytest.raises(ValueError, match=r"motor flange 'NEMA 24'.*nearest: NEMA"):
+    with pytest.raises(ValueError, match=r'motor flange "NEMA 24".*nearest: NEMA'):
         flange("NEMA 24")
 
 
@@ -57,9 +57,9 @@ def test_runout_outside_the_table():
         runout_class(500)
     with pytest.raises(ValueError, match="shaft diameter 0 mm"):
         shaft_runout(0)
-    with pytest.raises(ValueError, match="run-out class 'precise': the table holds normal, reduced"):
+    with pytest.raises(ValueError, match='run-out class "precise": the table holds normal, reduced'):
         shaft_runout(10, "precise")
-    with pytest.raises(ValueError, match="run-out kind 'radial'"):
+    with pytest.raises(ValueError, match='run-out kind "radial"'):
         runout_class(70, "radial")
     with pytest.raises(ValueError, match="a shaft is thicker than 0 mm"):
         iec_shaft_class(0)

@@ -25,7 +25,7 @@ def test_series_widen_and_clear_the_screw(size):
 
 
 def test_unknown_size_and_series():
-    with pytest.raises(ValueError, match=r"screw size 'M13'.*nearest: M"):
+    with pytest.raises(ValueError, match=r'screw size "M13".*nearest: M'):
         clearance_hole("M13")
-    with pytest.raises(ValueError, match="clearance hole series 'tight': the table holds fine, medium, coarse"):
+    with pytest.raises(ValueError, match='clearance hole series "tight": the table holds fine, medium, coarse'):
         clearance_hole("M10", "tight")

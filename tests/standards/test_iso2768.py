@@ -61,9 +61,9 @@ def test_outside():
         general_tolerance(2, "v")
     with pytest.raises(ValueError, match=r"runs from above 0.5 to 4000 mm"):
         general_tolerance(5000)
-    with pytest.raises(ValueError, match="general tolerance class 'x'"):
+    with pytest.raises(ValueError, match='general tolerance class "x"'):
         general_tolerance(50, "x")
-    with pytest.raises(ValueError, match="characteristic 'roundness'"):
+    with pytest.raises(ValueError, match='characteristic "roundness"'):
         geometrical_tolerance("roundness", 50)
-    with pytest.raises(ValueError, match="general tolerance class 'm'"):
+    with pytest.raises(ValueError, match='general tolerance class "m"'):
         geometrical_tolerance("flatness", 50, "m")

@@ -28,7 +28,7 @@ def test_stainless_has_no_proof_stress_and_is_remembered():
 
 
 def test_unknown_class_and_diameter():
-    with pytest.raises(ValueError, match=r"property class '8.9'.*nearest: 8.8"):
+    with pytest.raises(ValueError, match=r'property class "8.9".*nearest: 8.8'):
         property_class("8.9", 10)
     with pytest.raises(ValueError, match="diameter for class A2-70 30 mm: the table runs from above 0 to 24 mm"):
         property_class("A2-70", 30)

@@ -1,3 +1,5 @@
+import re
+
 import pytest
 
 from blockgen.errors import InputError
@@ -53,6 +55,58 @@ def test_material():
     assert values("material", "6061")["pressure under a head"] == "not known"
 
 
+def sources(kind, text):
+    return {label: source for label, _, _, source in look_up(kind, text).rows}
+
+
+def test_a_source_says_what_it_is_about():
+    found = sources("material", "6082")
+    assert found["Poisson's ratio"] == "Poisson's ratio remembered"
+    assert found["pressure under a head"].startswith("VDI 2230:2003 pressure")
+    assert "Poisson" not in found["density"]
+    assert found["density"].endswith("[read]")
+    assert sources("material", "C45")["Poisson's ratio"].endswith("[memory]")
+
+
+def test_only_remembered_materials_are_called_remembered():
+    assert look_up("material", "6082").note == "check them against the supplier's certificate"
+    assert look_up("material", "S235JR").note.startswith("remembered values: ")
+
+
+def test_preferred_lengths_have_the_source_of_their_own_table():
+    found = sources("screw", "M10")
+    assert found["preferred lengths"] == "ISO 4762 (2004 edition) [memory]"
+    assert found["head height"] == "ISO 4762 (2004 edition) [read]"
+
+
+def test_the_run_out_of_an_inch_thread_is_called_borrowed():
+    assert "borrowed" in sources("thread", "1/4-20")["drill run-out beyond full thread"]
+    assert sources("thread", "M6")["drill run-out beyond full thread"] == "DIN 76-1 (as reprinted 2008) [read]"
+
+
+@pytest.mark.parametrize(
+    ("kind", "text", "remedy"),
+    [
+        ("thread", "1/4", "nearest: 1/4-20 UNC, 1/4-28 UNF"),
+        ("thread", "#10", "nearest: 10-24 UNC, 10-32 UNF"),
+        ("thread", "M7", "nearest: M6, M8"),
+        ("screw", "M9", "nearest: M8, M10"),
+        ("thread", "M10x1.25", "write M10"),
+        ("fit", "H7", "write 60H7/h6, 60H7 or 60h6"),
+    ],
+)
+def test_what_is_near_is_named(kind, text, remedy):
+    with pytest.raises(InputError, match=re.escape(remedy)) as caught:
+        look_up(kind, text)
+    assert caught.value.problems[0].remedy == remedy
+
+
+def test_an_unknown_material_lists_names_without_aliases():
+    with pytest.raises(InputError, match="EN AW-6082-T6, EN AW-7075-T6") as caught:
+        look_up("material", "cheese")
+    assert "GG25" not in caught.value.problems[0].expected
+
+
 EVERYTHING = [
     *(("thread", name) for name in designations()),
     *(("screw", size) for size in cap_screw_sizes()),
@@ -76,20 +130,20 @@ def test_kinds():
 @pytest.mark.parametrize(
     ("kind", "text", "key", "found"),
     [
-        ("fit", "H7", "fit", "'H7'"),
-        ("fit", "60", "fit", "'60'"),
-        ("fit", "60H7/h6/h6", "fit", "'60H7/h6/h6'"),
-        ("fit", "-60H7", "fit", "'-60H7'"),
-        ("fit", "nanH7", "fit", "'nanH7'"),
-        ("fit", "1e3H7", "tolerance class", "'e3H7'"),
+        ("fit", "H7", "fit", '"H7"'),
+        ("fit", "60", "fit", '"60"'),
+        ("fit", "60H7/h6/h6", "fit", '"60H7/h6/h6"'),
+        ("fit", "-60H7", "fit", '"-60H7"'),
+        ("fit", "nanH7", "fit", '"nanH7"'),
+        ("fit", "1e3H7", "tolerance class", '"e3H7"'),
         ("fit", "600H7", "nominal size", "600 mm"),
         ("fit", "60h6/H7", "fit", "h6/H7"),
-        ("fit", "60X7", "tolerance class", "'X7'"),
-        ("thread", "M10-6H", "thread", "'M10-6H'"),
-        ("screw", "M7", "thread", "'M7'"),
-        ("screw", "M18", "screw size", "'M18'"),
-        ("material", "cheese", "material", "'cheese'"),
-        ("gear", "M10", "lookup", "gear"),
+        ("fit", "60X7", "tolerance class", '"X7"'),
+        ("thread", "M10-6H", "thread", '"M10-6H"'),
+        ("screw", "M7", "thread", '"M7"'),
+        ("screw", "M18", "screw size", '"M18"'),
+        ("material", "cheese", "material", '"cheese"'),
+        ("gear", "M10", "lookup", '"gear"'),
     ],
 )
 def test_wrong_text_is_an_input_error(kind, text, key, found):

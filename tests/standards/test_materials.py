@@ -42,5 +42,5 @@ def test_pressure_may_be_unknown():
 
 @pytest.mark.parametrize(("written", "near"), [("6028", "6082"), ("S335", "S355"), ("EN AW-6028-T6", "EN AW-6082-T6")])
 def test_unknown_material_suggests_the_nearest(written, near):
-    with pytest.raises(ValueError, match=f"material '{written}'.*nearest: .*{near}"):
+    with pytest.raises(ValueError, match=f'material "{written}".*nearest: .*{near}'):
         material(written)

@@ -26,7 +26,7 @@ def test_pin_length(at_least, at_most, length):
 
 
 def test_unknown():
-    with pytest.raises(ValueError, match=r"dowel pin diameter '7': the table holds 1, 1.5"):
+    with pytest.raises(ValueError, match=r'dowel pin diameter "7": the table holds 1, 1.5'):
         dowel_pin(7)
-    with pytest.raises(ValueError, match="dowel pin standard 'ISO 1'"):
+    with pytest.raises(ValueError, match='dowel pin standard "ISO 1"'):
         pin_diameters("ISO 1")

@@ -41,9 +41,9 @@ def test_preferred_inch_length_is_in_millimetres():
 
 
 def test_unknown_size():
-    with pytest.raises(ValueError, match=r"screw size 'M7'.*nearest"):
+    with pytest.raises(ValueError, match=r'screw size "M7".*nearest'):
         cap_screw("M7")
-    with pytest.raises(ValueError, match="screw size 'M7'"):
+    with pytest.raises(ValueError, match='screw size "M7"'):
         preferred_length("M7", 10)
 
 

@@ -56,7 +56,7 @@ def test_nothing_is_read_on_import():
 
 
 def test_unknown_table_suggests_the_nearest():
-    with pytest.raises(TableError, match=r"table 'iso237'.*nearest: iso273"):
+    with pytest.raises(TableError, match=r'table "iso237".*nearest: iso273'):
         load_table("iso237")
 
 
@@ -87,4 +87,7 @@ def test_an_unlike_name_lists_what_there_is():
 
 
 def test_citation_names_standard_edition_and_status():
-    assert table_index()["iso286_grades"].citation == "ISO 286-1:2010 [memory]"
+    index = table_index()
+    assert index["iso286_grades"].citation == "ISO 286-1 (2010 edition) [memory]"
+    assert index["din76"].citation == "DIN 76-1 (as reprinted 2008) [read]"
+    assert index["materials"].citation == "see each row [row]"

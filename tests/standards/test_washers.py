@@ -15,7 +15,7 @@ def test_sizes():
 
 
 def test_unknown():
-    with pytest.raises(ValueError, match="washer standard 'ISO 7093': the table holds ISO 7089, ISO 7092"):
+    with pytest.raises(ValueError, match='washer standard "ISO 7093": the table holds ISO 7089, ISO 7092'):
         washer("M10", "ISO 7093")
-    with pytest.raises(ValueError, match="washer size 'M7'"):
+    with pytest.raises(ValueError, match='washer size "M7"'):
         washer("M7")

@@ -1,0 +1,65 @@
+"""Keys that are read, checked for sense and kept, and decide nothing in this version.
+
+A spec may hold them for later versions. Whoever gives one must be told, so that no one relies on a limit that nobody
+checks.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from blockgen.record import Record
+from blockgen.spec.tables import MODELS
+
+#: Tables of which no key is used.
+_TABLES = ("thermal", "plate", "family")
+#: Keys by table, spelled as in the key table.
+_KEYS: Mapping[str, tuple[str, ...]] = {
+    "motor": (
+        "shaft_fit", "key_length", "key_width", "body_length", "mass", "centre_of_mass", "inertia", "brake",
+        "rated_torque", "spigot_runout", "face_runout", "shaft_runout",
+    ),
+    "bearing": ("runout", "face_runout", "axial_stiffness"),
+    "screw": (
+        "journal_runout", "lead", "efficiency", "thrust_direction", "reversing", "axial_stiffness", "nut_distance_min",
+        "moved_mass",
+    ),
+    "coupling": (
+        "flex_spacing", "allow_parallel", "allow_angular", "allow_axial", "radial_stiffness", "angular_stiffness",
+        "axial_stiffness", "mass",
+    ),
+    "base": ("bed_stiffness",),
+    "block": ("coaxiality", "seat_perpendicularity", "base_flatness"),
+    "limits": (
+        "parallel", "angular", "axial", "coupling_use", "probability", "separation_safety", "block_stiffness_ratio",
+        "first_frequency",
+    ),
+    "drawing": ("projection", "sheet", "language", "general_tolerance", "number_format"),
+    "material": ("youngs_modulus", "poisson", "expansion", "bearing_pressure"),
+}  # fmt: skip
+
+
+def is_used(key: str) -> bool:
+    """Tell whether a dotted key decides a size, a check or an output in this version."""
+    table, _, name = key.partition(".")
+    return table not in _TABLES and name.rpartition(".")[2] not in _KEYS.get(table, ())
+
+
+def given_not_used(records: Mapping[str, Record]) -> tuple[str, ...]:
+    """Return the given keys that decide nothing, in the order of the key table; whole tables as ``[thermal]``."""
+    order = list(MODELS)
+    given = [r.key for r in records.values() if r.origin == "given" and not is_used(r.key) and not _is_text(r)]
+    shown = dict.fromkeys(_shown(key) for key in given)
+    return tuple(sorted(shown, key=lambda key: order.index(key.strip("[]").partition(".")[0])))
+
+
+def _is_text(record: Record) -> bool:
+    """Tell whether a key is a name, which nobody expects to decide anything."""
+    return record.key.endswith((".name", ".source"))
+
+
+def _shown(key: str) -> str:
+    table = key.partition(".")[0]
+    if table not in _TABLES:
+        return key
+    return "[[family]]" if table == "family" else f"[{table}]"
