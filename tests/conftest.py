@@ -1,4 +1,4 @@
-"""Property tests draw new examples on a developer's machine and the same ones in CI, so that a red run can be repeated."""
+"""Property tests draw new examples at the desk and the same ones in CI, so that a red run can be repeated."""
 
 import os
 
