@@ -84,20 +84,33 @@ def new(
 
 
 @app.command()
-def check(spec: SpecFile, as_json: Json = False, strict: Strict = False, quiet: Quiet = False) -> int:
+def check(
+    spec: SpecFile,
+    as_json: Json = False,
+    strict: Strict = False,
+    quiet: Quiet = False,
+    arrangement: Annotated[
+        str, typer.Option(metavar="NAME", help="block, or plate to compare with a separate plate and unit.")
+    ] = "block",
+) -> int:
     """Size the block and check it, without modelling it.
 
-    Example: blockgen check axis.toml --strict
+    Example: blockgen check axis.toml --strict, blockgen check axis.toml --arrangement plate
     """
+    from blockgen.console.alignment_page import alignment_parts, arrangement_parts
     from blockgen.console.check_page import check_page
+    from blockgen.outputs.alignment_json import with_arrangements
     from blockgen.outputs.summary_json import summary
-    from blockgen.pipeline import design
+    from blockgen.pipeline import compare_arrangements, design
 
     made = design(spec)
+    rows = compare_arrangements(made, arrangement)
     if as_json:
-        printer.say_json(summary(made.plan, made.findings, made.status, made.spec_sha256))
+        document = summary(made.plan, made.findings, made.status, made.spec_sha256, made.alignment)
+        printer.say_json(with_arrangements(document, rows))
     elif not quiet:
-        printer.show(check_page(made.plan, made.findings, made.status))
+        beside = [*alignment_parts(made.alignment), *(arrangement_parts(rows) if rows else ())]
+        printer.show(check_page(made.plan, made.findings, made.status, beside))
     return _exit_code(made.findings, made.status, strict=strict, told=as_json or not quiet)
 
 

@@ -7,9 +7,13 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from blockgen import __version__
+from blockgen.alignment.arrangements import Arrangement, arrangements
+from blockgen.alignment.chain import Alignment, align
+from blockgen.alignment.heat import expansions_of
 from blockgen.checks import check
 from blockgen.checks.finding import Finding
 from blockgen.checks.status import status
+from blockgen.errors import InputError, Problem
 from blockgen.outputs import names
 from blockgen.outputs.folder import new_set
 from blockgen.outputs.manifest import manifest
@@ -32,6 +36,7 @@ class Design:
     Args:
         spec: What was asked.
         plan: What was decided.
+        alignment: How far out of line the shafts will be.
         findings: What the checks found.
         status: released for review, PRELIMINARY or NOT FOR MANUFACTURE, with the reason.
         spec_sha256: Hash of the resolved spec.
@@ -39,6 +44,7 @@ class Design:
 
     spec: Spec
     plan: Plan
+    alignment: Alignment
     findings: tuple[Finding, ...]
     status: str
     spec_sha256: str
@@ -72,8 +78,23 @@ def design(spec_or_path: Spec | str | Path) -> Design:
     """
     spec = spec_or_path if isinstance(spec_or_path, Spec) else load_spec(spec_or_path)
     plan = size(spec)
-    findings = check(plan)
-    return Design(spec, plan, findings, status(plan, findings), spec_hash(spec))
+    alignment = align(plan, expansions_of(plan))
+    findings = check(plan, alignment)
+    return Design(spec, plan, alignment, findings, status(plan, findings), spec_hash(spec))
+
+
+def compare_arrangements(made: Design, arrangement: str) -> tuple[Arrangement, ...]:
+    """Return the arrangements side by side where ``plate`` is asked for, none for ``block``.
+
+    Raises:
+        InputError: another arrangement is asked for.
+    """
+    if arrangement == "block":
+        return ()
+    if arrangement != "plate":
+        expected = "block, or plate for a separate motor plate with a foot-mounted unit"
+        raise InputError([Problem("command line", None, "--arrangement", f'"{arrangement}"', expected, "")])
+    return arrangements(made.plan, made.alignment.offset.limit)
 
 
 def build(
@@ -135,9 +156,9 @@ def _write_words(made: Design, place: Path, folder: Path, roles: Iterable[str]) 
     """Write summary and spec."""
     start = names.stem(made.plan)
     listed = {names.file_name(start, role): role for role in roles} | names.ALWAYS
-    document = summary(made.plan, made.findings, made.status, made.spec_sha256)
+    document = summary(made.plan, made.findings, made.status, made.spec_sha256, made.alignment)
     _write(place / names.SUMMARY_JSON, as_json(document))
-    text = summary_md(made.plan, made.findings, made.status, made.spec_sha256, listed)
+    text = summary_md(made.plan, made.findings, made.status, made.spec_sha256, listed, made.alignment)
     _write(place / names.SUMMARY_MD, text)
     _write(place / names.SPEC_TOML, spec_toml(made.spec, made.plan, folder))
     return dict(names.ALWAYS)

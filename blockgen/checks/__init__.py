@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from blockgen.alignment.chain import Alignment
 from blockgen.checks.data_sheets import data_sheets
 from blockgen.checks.finding import Finding
 from blockgen.checks.joints import joints
 from blockgen.checks.making import making
 from blockgen.checks.seating import seating
 from blockgen.checks.shaft_line import shaft_line
+from blockgen.checks.shafts_in_line import shafts_in_line
 from blockgen.checks.sizes import sizes
 from blockgen.checks.window import window
 from blockgen.plan import Plan
@@ -15,19 +17,21 @@ from blockgen.plan import Plan
 __all__ = ["Finding", "check"]
 
 
-def check(plan: Plan) -> tuple[Finding, ...]:
+def check(plan: Plan, alignment: Alignment | None = None) -> tuple[Finding, ...]:
     """Check a plan.
 
     Args:
         plan: A sized block.
+        alignment: Evidence about the shafts, ``alignment.chain.align(plan)``; without it they are not judged.
 
     Returns:
-        Every finding, in the order data sheets, shaft line, seats, sizes, screws, window, making.
+        Every finding, in the order data sheets, shaft line, seats, alignment, sizes, screws, window, making.
     """
     return (
         *data_sheets(plan),
         *shaft_line(plan),
         *seating(plan),
+        *(() if alignment is None else shafts_in_line(plan, alignment)),
         *sizes(plan),
         *joints(plan),
         *window(plan),

@@ -23,8 +23,8 @@ from blockgen.record import Record
 _WORDS = {"fail": "FAIL", "warn": "WARN", "not_assessed": "not assessed", "pass": "pass"}
 
 
-def check_page(plan: Plan, findings: Sequence[Finding], status: str) -> list[Part]:
-    """Return the page of the whole check."""
+def check_page(plan: Plan, findings: Sequence[Finding], status: str, beside: Sequence[Part] = ()) -> list[Part]:
+    """Return the page of the whole check; ``beside`` is printed before the checks, such as the alignment."""
     return [
         status_line(status),
         *_sizes(plan),
@@ -34,6 +34,7 @@ def check_page(plan: Plan, findings: Sequence[Finding], status: str) -> list[Par
         *_walls(plan),
         *_other_assumptions(plan),
         *_notes(plan),
+        *beside,
         *_checks(findings),
         *_mating_assumptions(plan),
         *_unused(plan),

@@ -6,8 +6,10 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from blockgen import __version__
+from blockgen.alignment.chain import Alignment
 from blockgen.checks.finding import Finding
 from blockgen.mechanics.volume import reference_volume
+from blockgen.outputs.alignment_json import alignment_document
 from blockgen.outputs.assumptions import assumed
 from blockgen.outputs.cautions import cautions
 from blockgen.outputs.tidy import tidy
@@ -22,7 +24,9 @@ _JOB_KEYS = ("number", "title", "revision", "author", "project", "gravity")
 _CUBIC_MM_TO_CUBIC_M = 1e-9
 
 
-def summary(plan: Plan, findings: Sequence[Finding], status: str, spec_sha256: str) -> dict[str, Any]:
+def summary(
+    plan: Plan, findings: Sequence[Finding], status: str, spec_sha256: str, alignment: Alignment | None = None
+) -> dict[str, Any]:
     """Return the summary as plain data.
 
     Args:
@@ -30,6 +34,7 @@ def summary(plan: Plan, findings: Sequence[Finding], status: str, spec_sha256: s
         findings: What the checks found.
         status: Status line of the design.
         spec_sha256: Hash of the resolved spec.
+        alignment: How far out of line the shafts will be; only its contributors are told without it.
     """
     volume = reference_volume(plan)
     document = {
@@ -44,7 +49,7 @@ def summary(plan: Plan, findings: Sequence[Finding], status: str, spec_sha256: s
         "fasteners": [_fastener(f) for f in plan.fasteners],
         "checks": [finding_document(f) for f in findings],
         "thinnest_walls": [_ligament(wall) for wall in plan.ligaments[:THINNEST]],
-        "alignment": {"contributors": [_contributor(c) for c in plan.contributors]},
+        "alignment": _alignment(plan, alignment),
         "mass": _mass(plan, volume),
         "bounding_box": bounding_box(plan),
         "volume": volume,
@@ -57,6 +62,11 @@ def summary(plan: Plan, findings: Sequence[Finding], status: str, spec_sha256: s
     }
     tidied: dict[str, Any] = tidy(document)
     return tidied
+
+
+def _alignment(plan: Plan, alignment: Alignment | None) -> dict[str, Any]:
+    causes = {"contributors": [_contributor(c) for c in plan.contributors]}
+    return causes if alignment is None else {**causes, **alignment_document(alignment)}
 
 
 def bounding_box(plan: Plan) -> list[float]:

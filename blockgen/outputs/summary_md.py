@@ -5,9 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 
 from blockgen import __version__
+from blockgen.alignment.arrangements import arrangements
+from blockgen.alignment.chain import Alignment
 from blockgen.checks.finding import Finding
 from blockgen.mechanics.volume import reference_volume
-from blockgen.outputs import key_sizes, markdown, show
+from blockgen.outputs import alignment_rows, key_sizes, markdown, show
+from blockgen.outputs.alignment_json import METHOD
 from blockgen.outputs.assumptions import assumed_mating, assumed_otherwise
 from blockgen.outputs.cautions import cautions
 from blockgen.outputs.summary_json import THINNEST, source
@@ -16,7 +19,14 @@ from blockgen.plan import Feature, Plan
 from blockgen.record import Record
 
 
-def summary_md(plan: Plan, findings: Sequence[Finding], status: str, spec_sha256: str, files: Mapping[str, str]) -> str:
+def summary_md(
+    plan: Plan,
+    findings: Sequence[Finding],
+    status: str,
+    spec_sha256: str,
+    files: Mapping[str, str],
+    alignment: Alignment | None = None,
+) -> str:
     """Return the summary as Markdown.
 
     Args:
@@ -25,6 +35,7 @@ def summary_md(plan: Plan, findings: Sequence[Finding], status: str, spec_sha256
         status: Status line of the design.
         spec_sha256: Hash of the resolved spec.
         files: Role by name of the files in the set.
+        alignment: How far out of line the shafts will be; left out without it.
     """
     sections = (
         _head(plan, status, spec_sha256),
@@ -33,6 +44,7 @@ def summary_md(plan: Plan, findings: Sequence[Finding], status: str, spec_sha256
         _dimensions(plan),
         _features(plan),
         _screws(plan),
+        *(() if alignment is None else (_alignment(plan, alignment),)),
         _checks(plan, findings),
         _walls(plan),
         _words(plan),
@@ -115,6 +127,24 @@ def _screws(plan: Plan) -> str:
     )
     table = markdown.table(columns, rows, "No screws are planned.", right=columns[2:])
     return markdown.heading("Screws and pins") + "\n" + table
+
+
+def _alignment(plan: Plan, alignment: Alignment) -> str:
+    right = alignment_rows.SPREAD_COLUMNS[1:]
+    limit = alignment.offset.limit
+    side_by_side = alignment_rows.arrangement_rows(arrangements(plan, limit))
+    parts = (
+        markdown.heading("Alignment of the shafts"),
+        markdown.paragraph(f"At the coupling's centre, x = {show.number(alignment.centre, 2)} mm: {METHOD}."),
+        markdown.table(alignment_rows.SPREAD_COLUMNS, alignment_rows.spread_rows(alignment), "", right),
+        markdown.heading("What the offset comes from", 3),
+        markdown.table(alignment_rows.SHARE_COLUMNS, alignment_rows.share_rows(alignment), "Nothing.", right),
+        markdown.heading("What one step tighter would buy", 3),
+        markdown.table(alignment_rows.DECISION_COLUMNS, alignment_rows.decision_rows(alignment), "Nothing."),
+        markdown.heading("This block beside a separate motor plate and a foot-mounted unit", 3),
+        markdown.table(alignment_rows.ARRANGEMENT_COLUMNS, side_by_side, "", alignment_rows.ARRANGEMENT_COLUMNS[1:6]),
+    )
+    return "\n".join(parts)
 
 
 def _checks(plan: Plan, findings: Sequence[Finding]) -> str:

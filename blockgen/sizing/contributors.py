@@ -61,7 +61,14 @@ def contributors(ledger: Ledger) -> tuple[Contributor, ...]:
         _run_out(ledger, "motor", "offset", "motor.shaft_runout", rotating=True),
         _run_out(ledger, "bearing", "offset", "bearing.runout"),
         _run_out(ledger, "bearing", "angle", "bearing.face_runout"),
+        *_journal(ledger),
     )
+
+
+def _journal(ledger: Ledger) -> tuple[Contributor, ...]:
+    """Return the journal's run-out where it is given; a screw maker's sheet or the inspection tells it."""
+    known = ledger.known("screw.journal_runout")
+    return (_run_out(ledger, "bearing", "offset", "screw.journal_runout", rotating=True),) if known else ()
 
 
 def _seat_x(ledger: Ledger, end: End) -> float:

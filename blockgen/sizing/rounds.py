@@ -160,6 +160,11 @@ def _one_round(start: Ledger, parts: Parts, room: float) -> tuple[Ledger, Positi
 
 def _parts(ledger: Ledger) -> Parts:
     block, base = resolve_material(ledger, "block"), resolve_material(ledger, "base")
+    for part, found in (("block", block), ("base", base)):
+        using = (f"{part}.material",)
+        ledger.decide(
+            f"{part}_expansion", found.expansion, "1/K", "linear expansion of the material", using, found.source
+        )
     bearing, motor = flange(ledger, "bearing"), flange(ledger, "motor")
     seats = [decide_seat_thread(ledger, f, block) for f in (bearing, motor)]
     return Parts(bearing, motor, seats[0], seats[1], decide_base_screw(ledger), block, base)

@@ -161,3 +161,7 @@ class Plate(Table):
     slot_fit: FitPair = key("Fit of the locating slot.")
     plate_perpendicularity: Length = key("Width of the tolerance zone of the plate's face to its foot.")
     foot_flatness: Length = key("Flatness of the feet.")
+    dowel_diameter: Length = key("Diameter of the pins that locate plate and unit.")
+    dowel_position: Length = key("Pin holes may stand off by this across the axis, either way.")
+    dowel_spacing: Length = key("Distance of the two pins, or of the screws, of one part across the axis.")
+    unit_foot_length: Length = key("Length of the foot-mounted unit's foot along the shaft.")

@@ -12,30 +12,23 @@ from blockgen.record import Record
 from blockgen.spec.tables import MODELS
 
 #: Tables of which no key is used.
-_TABLES = ("thermal", "plate", "family")
+_TABLES = ("family",)
 #: Keys by table, spelled as in the key table.
 _KEYS: Mapping[str, tuple[str, ...]] = {
     "motor": (
         "shaft_fit", "key_length", "key_width", "body_length", "mass", "centre_of_mass", "inertia", "brake",
-        "rated_torque", "spigot_runout", "face_runout", "shaft_runout",
+        "rated_torque",
     ),
-    "bearing": ("runout", "face_runout", "axial_stiffness"),
+    "bearing": ("axial_stiffness",),
     "screw": (
-        "journal_runout", "lead", "efficiency", "thrust_direction", "reversing", "axial_stiffness", "nut_distance_min",
-        "moved_mass",
+        "lead", "efficiency", "thrust_direction", "reversing", "axial_stiffness", "moved_mass",
     ),
-    "coupling": (
-        "flex_spacing", "allow_parallel", "allow_angular", "allow_axial", "radial_stiffness", "angular_stiffness",
-        "axial_stiffness", "mass",
-    ),
+    "coupling": ("flex_spacing", "mass"),
     "base": ("bed_stiffness",),
-    "block": ("coaxiality", "seat_perpendicularity", "base_flatness"),
-    "limits": (
-        "parallel", "angular", "axial", "coupling_use", "probability", "separation_safety", "block_stiffness_ratio",
-        "first_frequency",
-    ),
+    "block": ("base_flatness",),
+    "limits": ("separation_safety", "block_stiffness_ratio", "first_frequency"),
     "drawing": ("projection", "sheet", "language", "general_tolerance", "number_format"),
-    "material": ("youngs_modulus", "poisson", "expansion", "bearing_pressure"),
+    "material": ("youngs_modulus", "poisson", "bearing_pressure"),
 }  # fmt: skip
 
 

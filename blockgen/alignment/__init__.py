@@ -1,0 +1,1 @@
+"""The vector chain between journal and motor shaft, and its statistics."""
