@@ -65,7 +65,8 @@ class Cure:
         unit: Unit of both.
         text: The change in words.
         rank: Designer's pain, 1 is the least.
-        verified: True when the layout was solved again with it and is feasible.
+        verified: True when the block was sized again with it and exists.
+        changes: Keys of the spec with their new values, mm; empty where it is not a change of values.
     """
 
     key: str
@@ -76,6 +77,7 @@ class Cure:
     text: str
     rank: int
     verified: bool
+    changes: tuple[tuple[str, float], ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

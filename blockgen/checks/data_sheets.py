@@ -1,4 +1,4 @@
-"""A reminder of the data sheets: mating geometry that comes from a preset was never seen on the maker's own."""
+"""A reminder of the data sheets: mating geometry from a representative preset was never seen on a maker's sheet."""
 
 from __future__ import annotations
 
@@ -8,15 +8,16 @@ from blockgen.checks.finding import Finding, Question, remark
 from blockgen.plan import Plan
 
 _TABLES = ("motor", "bearing", "coupling")
+# How a preset's note ends whose values nobody has read on a data sheet.
+_UNREAD = ("(representative)", "(remembered)")
 
 
 def data_sheets(plan: Plan) -> Iterator[Finding]:
-    """Warn for each mating part whose data come from a preset that is not a published standard."""
+    """Warn for each mating part whose data come from a representative or remembered preset."""
     for table in _TABLES:
-        taken = [
-            key for key, record in plan.records.items() if record.origin == "preset" and key.startswith(f"{table}.")
-        ]
-        if taken:
-            ask = Question(f"{table}_data_sheet", f"Data of the {table} compared with its data sheet", tuple(taken), "")
-            source = plan.records[taken[0]].source
-            yield remark(plan, ask, "warn", f"{len(taken)} values come from {source}")
+        source = plan.text(f"{table}.data_source")
+        if source.endswith(_UNREAD):
+            title = f"Data of the {table} compared with its data sheet"
+            ask = Question(f"{table}_data_sheet", title, (f"{table}.data_source",), "")
+            text = f"they come from {source}; put in the values of the data sheet, and its date as {table}.data_source"
+            yield remark(plan, ask, "warn", text)

@@ -74,12 +74,9 @@ def at_most(plan: Plan, ask: Question, value: float, limit: float, unit: str = "
 
 
 def within(plan: Plan, ask: Question, value: float, interval: tuple[float, float], unit: str = "mm") -> Finding:
-    """Return the finding for a value that must lie in an interval; its use counts from the middle."""
-    middle, half = (interval[0] + interval[1]) / 2, (interval[1] - interval[0]) / 2
-    use = abs(value - middle) / half if half > 0 else (0.0 if abs(value - middle) < _HAIR else 2.0)
-    holds = interval[0] - _HAIR <= value <= interval[1] + _HAIR
-    limit = interval[1] if value > middle else interval[0]
-    return _finding(plan, ask, value, limit, unit, 1 - use, holds=holds)
+    """Return the finding for a value that must lie in an interval: against the end with the lesser margin."""
+    ends = (at_least(plan, ask, value, interval[0], unit), at_most(plan, ask, value, interval[1], unit))
+    return min(ends, key=lambda finding: finding.margin or 0.0)
 
 
 def _finding(

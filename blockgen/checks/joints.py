@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from blockgen.checks.finding import Finding, Question, at_least, at_most, not_assessed, remark
 from blockgen.mechanics.bolts import least_preload
@@ -47,14 +48,14 @@ def engagement(plan: Plan, fastener: Fastener) -> Finding:
     ask = Question(
         f"{end}_engagement", f"Engagement of the {end} screws",
         (least, f"{end}_screw_length", f"{end}.flange_thickness"),
-        "the thread may strip before the screw breaks: take a longer screw",
+        "the thread may strip before the screw breaks: a longer screw, a thicker or harder part, or smaller screws",
         "FED-STD-H28/2 areas; floor: common practice",
     )  # fmt: skip
     if fastener.engagement is None:
         return not_assessed(plan, ask, f"{end}.flange_thickness")
     if plan.records[least].value is None:
         wanted = plan.number("practice.engagement_flange") * plan.number("motor_thread_diameter")
-        return at_least(plan, ask, fastener.engagement, wanted)
+        return at_least(plan, replace(ask, otherwise="warn"), fastener.engagement, wanted)
     return at_least(plan, ask, fastener.engagement, plan.number(least))
 
 
@@ -65,6 +66,8 @@ def not_bottoming(plan: Plan, fastener: Fastener) -> Iterator[Finding]:
     if depth == "plate_thread_depth" and depth not in plan.records:
         depth = "base_thread_depth"
     known = plan.records.get(depth)
+    if end == "motor" and "motor.flange_thickness" in plan.records and plan.text("motor.fastening") == "tapped":
+        depth, known = "motor.flange_thickness", plan.records["motor.flange_thickness"]
     if fastener.engagement is None or known is None or known.value is None:
         return
     ask = Question(
@@ -83,7 +86,7 @@ def slip(plan: Plan) -> Finding:
         "base_slip", "Base joint holds the thrust by friction",
         ("screw.thrust", "base_preload", "base.friction", "base.tightening", "practice.embedding",
          "limits.slip_safety"),
-        "the block slips on the base: larger or more screws, a higher class or a better tool", _VDI,
+        "the safety against slip is too small: larger or more screws, a higher class or a better tool", _VDI,
     )  # fmt: skip
     if "screw.thrust" not in plan.records:
         return not_assessed(plan, ask, "screw.thrust")

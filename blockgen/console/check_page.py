@@ -13,7 +13,7 @@ from pathlib import Path
 from blockgen.checks.finding import Finding
 from blockgen.console.page import BLANK, Line, Mark, Part, Row, Table, bullet, title
 from blockgen.mechanics.volume import reference_volume
-from blockgen.outputs import key_sizes, show
+from blockgen.outputs import key_sizes, names, show
 from blockgen.outputs.assumptions import assumed_mating, assumed_otherwise
 from blockgen.outputs.summary_json import THINNEST
 from blockgen.outputs.unused import unused_line
@@ -55,7 +55,8 @@ def failures(findings: Sequence[Finding], status: str, *, strict: bool) -> list[
 
 def build_page(folder: Path, files: Mapping[str, str], findings: Sequence[Finding], status: str) -> list[Part]:
     """Return the page of a build: what was written, and what speaks against it."""
-    rows = tuple(Row((str(folder / name), role)) for name, role in sorted(files.items()))
+    listed = {**files, names.MANIFEST: "manifest"}
+    rows = tuple(Row((str(folder / name), role)) for name, role in sorted(listed.items()))
     against = [f for f in key_sizes.worst_first(findings) if f.verdict in {"fail", "warn"}]
     return [
         status_line(status),

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 from blockgen.console.page import BLANK, Line, Part, Row, Table
 from blockgen.console.sources import numbered
 from blockgen.outputs import show
@@ -9,6 +11,11 @@ from blockgen.spec.load import unit_of
 from blockgen.spec.presets import Preset, read_preset, user_folder
 
 _WARNING = "Representative and remembered values must be checked against the maker's data sheet before anything is cut."
+
+
+def _short(value: object) -> Any:
+    """Return a number to four significant digits, anything else as it is."""
+    return f"{value:.4g}" if isinstance(value, float) else value
 
 
 def list_page(presets: tuple[Preset, ...]) -> list[Part]:
@@ -32,7 +39,8 @@ def one_page(name: str) -> list[Part]:
     """
     preset = read_preset(name)
     rows = tuple(
-        Row((key, show.with_unit(value, unit_of(preset.kind, key, value)))) for key, value in preset.values.items()
+        Row((key, show.with_unit(_short(value), unit_of(preset.kind, key, value))))
+        for key, value in preset.values.items()
     )
     return [
         Line(f"{preset.kind} {preset.name}", "title"),

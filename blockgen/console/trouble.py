@@ -70,7 +70,7 @@ def _infeasible(error: InfeasibleError) -> list[Part]:
     if cures:
         page += [BLANK, Line("What would cure it, the least trouble first:")]
     for number, cure in enumerate(cures, start=1):
-        proof = "solved again: it fits" if cure.verified else "not enough by itself"
+        proof = "sized again: a block exists" if cure.verified else "not enough by itself"
         page.append(Line(f"{number}. {cure.text} ({proof})", hang=3))
     return page
 

@@ -84,7 +84,8 @@ def _dimensions(plan: Plan) -> str:
     columns = ("Dimension", "Value", "Limits", "Formula, substitution, result", "Origin", "Source")
     lead = markdown.paragraph(
         "Each line shows the rule, the rule with its numbers put in, and the result. "
-        "The command blockgen explain follows the inputs further back."
+        "The command blockgen explain follows the inputs further back. [read] marks a table whose figures were read "
+        "in a reprint or transcription, [memory] one that was written down from memory; the standard itself wins."
     )
     table = markdown.table(columns, rows, "No dimensions.", right=("Value",))
     return "\n".join((markdown.heading("Dimensions"), lead, table))
@@ -96,8 +97,8 @@ def _dimension(plan: Plan, key: str) -> tuple[str, ...]:
 
 
 def _features(plan: Plan) -> str:
-    columns = ("Feature", "Kind", "On face", "Mouth x, y, z", "Diameter", "Depth", "Call-out")
-    right = ("Diameter", "Depth")
+    columns = ("Feature", "Kind", "On face", "Mouth x, y, z", "Diameter or width", "Depth", "Call-out")
+    right = ("Diameter or width", "Depth")
     block = markdown.table(columns, (_feature(f) for f in plan.features), "Nothing is cut.", right)
     parts = [markdown.heading("Holes, bores and window (mm)"), block]
     if plan.base_features:
@@ -108,7 +109,8 @@ def _features(plan: Plan) -> str:
 
 def _feature(feature: Feature) -> tuple[str, ...]:
     mouth = ", ".join(show.number(c, 3) for c in feature.position)
-    depth = "through" if feature.through else show.number(feature.depth)
+    plain = feature.profile and feature.profile[-1].end <= feature.depth + 1e-9
+    depth = "through" if feature.through and (plain or feature.pocket) else show.number(feature.depth)
     size = show.joined((show.number(feature.diameter), show.deviations(feature.fit, feature.upper, feature.lower)), " ")
     return (feature.id, show.plain_id(feature.kind), feature.face, mouth, size, depth, feature.call_out)
 
@@ -178,7 +180,11 @@ def _walls(plan: Plan) -> str:
     )
     columns = ("Between", "and", "Wall", "Asked for")
     table = markdown.table(columns, rows, "No two cavities come near each other.", right=columns[2:])
-    return markdown.heading("Thinnest walls") + "\n" + table
+    lead = markdown.paragraph(
+        f"Mouth chamfers count; walls to outside faces are taken to their planes, the edge breaks of "
+        f"{show.number(plan.body.edge_chamfer)} mm are not taken off."
+    )
+    return "\n".join((markdown.heading("Thinnest walls"), lead, table))
 
 
 def _words(plan: Plan) -> str:

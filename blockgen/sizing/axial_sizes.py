@@ -127,9 +127,14 @@ def _enter_coupling(ledger: Ledger, layout: Layout, tight: Layout) -> None:
     if inner[0] <= inner[1]:
         low, high = inner
     position = round(nearest_inside(low, high, (0.5, 0.1)), 6)
-    rule = f"({low:.3f} + {high:.3f}) / 2; middle of what this length allows, to 0.5 or 0.1; the fitter sets it"
+    for key, value, rule in (
+        ("coupling_low", low, "greater of what the bearing side asks and the length less what the motor side allows"),
+        ("coupling_high", high, "lesser of what the bearing side allows and the length less what the motor side asks"),
+    ):
+        ledger.decide(key, round(value, 6), "mm", rule, ("length", "length_min", "length_max"), _SOURCE)
+    rule = "(coupling_low + coupling_high) / 2; middle of what this length allows, to 0.5 or 0.1; the fitter sets it"
     setting = ledger.number("practice.setting_tolerance")
-    using: tuple[str, ...] = ("length", "practice.setting_tolerance", "screw.journal_reach", "coupling.length")
+    using: tuple[str, ...] = ("coupling_low", "coupling_high", "practice.setting_tolerance")
     ledger.decide("coupling_position", position, "mm", rule, using, _SOURCE, band=Band(setting, -setting))
     journal, reach = ledger.number("screw.journal_reach"), ledger.number("motor.shaft_length")
     end = position + ledger.number("coupling.length")

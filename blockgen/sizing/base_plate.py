@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from blockgen.plan import Feature
 from blockgen.record import Ledger
@@ -64,4 +65,7 @@ def _plate_dowel(ledger: Ledger, dowel: Feature, index: int) -> Feature:
     x, y, _ = dowel.position
     place = Place(f"plate_dowel_{index}", "plate_dowels", "base", (x, y, 0.0), DOWN, {"diameter": "dowel_diameter"})
     depth = min(ledger.number("base.thickness"), 2.5 * ledger.number("dowel_diameter"))
-    return clearance_hole(place, dowel.diameter, depth, 0.0, "plate_underside")
+    hole = clearance_hole(place, dowel.diameter, depth, 0.0, "plate_underside")
+    pin = ledger.number("dowel_diameter")
+    text = f"diam {dowel.diameter:g} depth {depth:g}, ream {pin:g} H7 together with the block at assembly"
+    return replace(hole, kind="dowel_hole", call_out=text)

@@ -58,6 +58,10 @@ def bore(place: Place, size: BoreSize) -> Feature:
         pieces.append(Segment("shoulder", depth, radius, depth, inner))
         pieces.append(Segment("through", depth, inner, size.wall, inner))
     text = f"{size.diameter:g} {size.fit} ({size.upper:+.3f}/{size.lower:+.3f})"
+    if depth < size.wall:
+        text += f" depth {depth:g}, then {size.through_diameter:g} through"
+    else:
+        text += " through"
     return Feature(
         place.id, "bore", place.group, place.face, place.position, place.axis, size.diameter, depth, through=True,
         profile=tuple(pieces), opens_into=(place.face, "window"), fit=size.fit, upper=size.upper, lower=size.lower,
@@ -144,7 +148,10 @@ def dowel_hole(place: Place, pin: float, pilot: float, seat: float, length: floa
         Segment("seat", sunk, wide, sunk, pilot / 2),
         Segment("hole", sunk, pilot / 2, length, pilot / 2),
     )
-    text = f"diam {pilot:g} pilot, ream {pin:g} H7 together with the base at assembly"
+    text = (
+        f"diam {pilot:g} through the lowest {seat:g}, diam {2 * wide:g} above; ream {pin:g} H7 together with the base "
+        "at assembly"
+    )
     return Feature(
         place.id, "dowel_hole", place.group, place.face, place.position, place.axis, pilot, length, through=True,
         profile=pieces, opens_into=(place.face, "base"), counterbore_diameter=2 * wide, counterbore_depth=sunk,

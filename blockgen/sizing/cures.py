@@ -36,14 +36,14 @@ REMEDIES: tuple[Remedy, ...] = (
     Remedy("bearing_wall", "thinner or recessed bearing wall", 1),
     Remedy("motor_wall", "thinner or recessed motor wall", 1),
     Remedy("base.length_available", "more length for the block", 3),
-    Remedy("coupling.length", "another coupling length", 4),
+    Remedy("coupling.length", "{longer} coupling", 4),
     Remedy("coupling.clamp_position", "coupling with its clamp screws elsewhere on the hub", 4),
     Remedy("coupling.grip_max", "coupling whose hubs take the shafts deeper", 4),
     Remedy("coupling.journal_grip_min", "coupling whose maker allows less grip on the journal", 6),
     Remedy("coupling.motor_grip_min", "coupling whose maker allows less grip on the motor shaft", 6),
-    Remedy("motor.shaft_length", "longer or shorter motor shaft", 5),
+    Remedy("motor.shaft_length", "{longer} motor shaft", 5),
     Remedy("motor.shaft_smooth_length", "motor shaft smooth over more of its length", 5),
-    Remedy("screw.journal_reach", "journal re-machined to another length", 6),
+    Remedy("screw.journal_reach", "journal re-machined {longer}", 6),
     Remedy("screw.journal_smooth_length", "journal smooth over more of its length", 6),
     Remedy("bearing.nut_reach", "turned bearing unit or flatter lock nut", 7),
 )
@@ -54,7 +54,7 @@ _SPEC_KEYS = {
     "coupling.journal_grip_min": "coupling.grip_min",
     "coupling.motor_grip_min": "coupling.grip_min",
 }
-ACCESS_RANK = 2
+ACCESS_RANK = 8
 _DIGITS = 3
 _ROUNDS = 8
 
@@ -86,7 +86,7 @@ def find_cures(bounds: Sequence[Bound], facts: Mapping[str, float], floors: Mapp
     found = [cure for cure in cures if cure is not None]
     if not found:
         found = [cure for cure in (_several(bounds, facts, floors),) if cure is not None]
-    return tuple(sorted(found, key=lambda c: (c.rank, _effort(c))))
+    return tuple(sorted(found, key=lambda c: (c.rank, effort(c))))
 
 
 def _several(bounds: Sequence[Bound], facts: Mapping[str, float], floors: Mapping[str, float]) -> Cure | None:
@@ -97,19 +97,21 @@ def _several(bounds: Sequence[Bound], facts: Mapping[str, float], floors: Mappin
         if not left:
             text = "; and ".join(cure.text for cure in changes)
             rank = max(cure.rank for cure in changes)
-            return Cure("", "several changes together", None, None, "mm", text, rank, verified=True)
+            together = tuple(change for cure in changes for change in cure.changes)
+            return Cure("", "several changes together", None, None, "mm", text, rank, verified=True, changes=together)
         alone = left[0].bounds
         tried = [(remedy.key, _change(remedy, alone, trial, floors)) for remedy in REMEDIES if remedy.key in trial]
         usable = [(key, cure) for key, cure in tried if cure is not None and cure.after is not None]
         if not usable:
             return None
-        key, best = min(usable, key=lambda pair: (pair[1].rank, _effort(pair[1])))
+        key, best = min(usable, key=lambda pair: (pair[1].rank, effort(pair[1])))
         trial[key] = best.after or 0.0
         changes.append(best)
     return None
 
 
-def _effort(cure: Cure) -> float:
+def effort(cure: Cure) -> float:
+    """Return by how many mm a cure changes its fact; 0 where it is no number."""
     return 0.0 if cure.before is None or cure.after is None else abs(cure.after - cure.before)
 
 
@@ -121,8 +123,9 @@ def _change(
     if value is None or not least - EPSILON <= value <= remedy.most:
         return None
     before, key = facts[remedy.key], _SPEC_KEYS.get(remedy.key, remedy.key)
-    text = f"{remedy.kind}: {key} {before:g} mm -> {value:g} mm ({value - before:+.3g} mm)"
-    return Cure(key, remedy.kind, before, value, "mm", text, remedy.rank, verified=True)
+    kind = remedy.kind.format(longer="longer" if value > before else "shorter")
+    text = f"{kind}: {key} {before:g} mm -> {value:g} mm ({value - before:+.3g} mm)"
+    return Cure(key, kind, before, value, "mm", text, remedy.rank, verified=True, changes=((key, value),))
 
 
 def _least_change(key: str, bounds: Sequence[Bound], facts: Mapping[str, float]) -> float | None:
@@ -163,4 +166,5 @@ def _access_hole(bounds: Sequence[Bound], facts: Mapping[str, float]) -> Cure | 
     if len(kept) == len(bounds) or not solve(kept, facts).feasible:
         return None
     kind = "radial access hole to the clamp screw through the wall"
-    return Cure("coupling.clamp_access_radius", kind, None, None, "mm", kind, ACCESS_RANK, verified=True)
+    text = f"{kind}; a hole of your own, this version does not model it"
+    return Cure("", kind, None, None, "mm", text, ACCESS_RANK, verified=False)

@@ -53,7 +53,7 @@ _PRACTICE: tuple[tuple[str, float, str, str, str], ...] = (
     ),
     ("practice.drill_point_angle", 118.0, "deg", "point angle of a twist drill", CP),
     ("practice.corner_factor", 1.1, "", "window corner radius over cutter radius", CP),
-    ("practice.corner_room_most", 8.0, "mm", "window widened for corner radii before a longer cutter is taken", CP),
+    ("practice.corner_room_most", 10.0, "mm", "window widened for corner radii before a longer cutter is taken", CP),
     ("practice.tight_pilot", 0.01, "mm", "interference with which a pilot can still be tapped in", CP),
     ("practice.cut_depth_ratio", 3.0, "", "depth of cut over cutter diameter, normal", CP),
     ("practice.cut_depth_ratio_hard", 5.0, "", "depth of cut over cutter diameter, difficult above", CP),
@@ -228,7 +228,10 @@ def _coupling_defaults(ledger: Ledger) -> None:
     if ledger.known("coupling.hub_length"):
         most, rule = ledger.number("coupling.hub_length"), "the hub length"
     else:
-        most, rule = (length - gap) / 2, "(coupling.length - coupling.gap_min) / 2"
+        rigid = ledger.text("coupling.kind") == "rigid"
+        most, rule = (length - gap) / 2, "(coupling.length - coupling.gap_min) / 2; rigid"
+        if not rigid:
+            most, rule = 0.4 * length, "0.4 x coupling.length; the rest is the flexing part"
     using = ("coupling.hub_length", "coupling.length", "coupling.gap_min")
     assume(ledger, "coupling.grip_max", most, "mm", rule, *using)
     assume(ledger, "coupling.hub_length", ledger.number("coupling.grip_max"), "mm", "equals", "coupling.grip_max")

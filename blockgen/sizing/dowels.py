@@ -95,7 +95,7 @@ def lifting_features(
     for pair in _lifting_pairs(ledger, positions):
         holes = [_lifting(ledger, screw, i, spot) for i, spot in enumerate(pair, 1)]
         if all(stands_clear(ledger, hole, others, body) for hole in holes):
-            rule = f"block of {mass:.1f} kg is lifted with tackle"
+            rule = f"a block of about {mass:.0f} kg is lifted with tackle"
             using = ("practice.lifting_mass", "practice.lifting_size")
             ledger.decide("lifting_thread", screw.designation, "", rule, using, CP)
             return holes

@@ -64,7 +64,7 @@ def along_walls(ledger: Ledger, y: float, start: float, *, from_motor: bool) -> 
         side = 1.0 if y > 0 else -1.0
         yield from ((x, side * (half - i)) for i in range(int(half)))
         return
-    for i in range(int((length / 2 - start) / _STEP) + 1):
+    for i in range(int((length - start) / _STEP) + 1):
         x = start + i * _STEP
         yield (length - x if from_motor else x), y
 

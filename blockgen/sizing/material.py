@@ -6,10 +6,11 @@ from blockgen.errors import InputError, Problem
 from blockgen.mechanics.stripping import SHEAR_RATIO
 from blockgen.record import Ledger
 from blockgen.standards.materials import SHEAR_RULE, Material, material
-from blockgen.standards.tables import quoted
+from blockgen.standards.tables import TableError, quoted
 
 # Poisson's ratio of metals where an own material gives none (common practice, no source).
 _POISSON = 0.3
+_LIGHTEST, _HEAVIEST = 500.0, 25000.0
 
 
 _NEEDED = ("kind", "density", "youngs_modulus", "yield_strength", "tensile_strength", "expansion")
@@ -29,15 +30,31 @@ def resolve_material(ledger: Ledger, part: str) -> Material:
         found = ", ".join(key for key in _NEEDED if key not in missing)
         remedy = f"add {', '.join(missing)} under [material.{name!r}]"
         raise InputError([Problem("", None, f"{part}.material", found, "a whole material table", remedy)])
-    return _own(ledger, name)
+    return _sensible(_own(ledger, name))
+
+
+def _sensible(found: Material) -> Material:
+    """Refuse an own material whose values no metal has.
+
+    Raises:
+        InputError: yield above tensile strength, or a density outside 500 to 25000 kg/m3.
+    """
+    key = f"material.{found.name}"
+    if found.yield_strength > found.tensile_strength:
+        text = f"{found.yield_strength:g} MPa above tensile_strength {found.tensile_strength:g} MPa"
+        raise InputError([Problem("", None, f"{key}.yield_strength", text, "at most the tensile strength", "")])
+    if not _LIGHTEST <= found.density <= _HEAVIEST:
+        text = f"{found.density:g} kg/m3"
+        raise InputError([Problem("", None, f"{key}.density", text, f"{_LIGHTEST:g} to {_HEAVIEST:g} kg/m3", "")])
+    return found
 
 
 def _listed(name: str, key: str) -> Material:
     try:
         return material(name)
-    except ValueError as error:
+    except TableError as error:
         expected = "a material of the table, a preset or a [material.NAME] table"
-        raise InputError([Problem("", None, key, quoted(name), expected, str(error))]) from error
+        raise InputError([Problem("", None, key, quoted(name), expected, error.remedy)]) from error
 
 
 def _own(ledger: Ledger, name: str) -> Material:

@@ -125,9 +125,14 @@ def flange(ledger: Ledger, end: str) -> Flange:
     if not ledger.known(f"{end}.bolt_hole") and not ledger.known(f"{end}.bolt_thread"):
         _assume_hole(ledger, end, positions)
     screw = _screw_thread(ledger, end)
-    rule = "given" if ledger.known(f"{end}.bolt_thread") else "thread whose clearance hole is the flange's hole"
     using = (f"{end}.bolt_thread", f"{end}.bolt_hole")
-    ledger.decide(f"{end}_thread", screw.designation, "", rule, using, f"{cited('iso273')}; {_threads(screw)}")
+    if ledger.known(f"{end}.bolt_thread"):
+        given = ledger[f"{end}.bolt_thread"]
+        ledger.decide(f"{end}_thread", screw.designation, "", given.rule, using, given.source, origin=given.origin)
+    else:
+        rule = "thread whose clearance hole is the flange's hole"
+        source = f"{cited('iso273' if screw.series == 'M' else 'inch_clearance_holes')}; {_threads(screw)}"
+        ledger.decide(f"{end}_thread", screw.designation, "", rule, using, source)
     ledger.decide(f"{end}_thread_diameter", screw.diameter, "mm", "of the thread", (f"{end}_thread",), _threads(screw))
     ledger.decide(f"{end}_thread_pitch", screw.pitch, "mm", "of the thread", (f"{end}_thread",), _threads(screw))
     hole = ledger.number(f"{end}.bolt_hole") if not tapped and ledger.known(f"{end}.bolt_hole") else None

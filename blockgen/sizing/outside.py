@@ -44,7 +44,7 @@ def decide_width(ledger: Ledger, flanges: Sequence[Flange], side_wall: float, sc
     wants = [
         (f"{size} + 2 x (practice.flange_margin + {edge})", f"{broad.end} flange on its seat", seat),
         ("window_width + 2 x side_wall_least", "window between side walls", cavity),
-        (f"{screw_span:.2f}", "base screws clear of the seat holes", screw_span),
+        (f"2 x {screw_span / 2:.3f}", "outermost seat hole, its wall, base screw and rim on each side", screw_span),
     ]
     using = (size, "practice.flange_margin", edge, "window_width", "side_wall_least")
     return _enter(ledger, "width", max(wants, key=lambda want: want[2]), using)

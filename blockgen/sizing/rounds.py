@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
-from blockgen.errors import InfeasibleError
+from blockgen.errors import Cure, InfeasibleError
 from blockgen.record import Band, Ledger
 from blockgen.sizing.axial_sizes import decide_axial
 from blockgen.sizing.base_pattern import Positions, seat_obstacles
@@ -19,6 +20,7 @@ from blockgen.sizing.base_screws import (
     screw_wall,
 )
 from blockgen.sizing.bores import decide_bore_depth, decide_pilot_bore, decide_through_bore
+from blockgen.sizing.cures import effort
 from blockgen.sizing.material import resolve_material
 from blockgen.sizing.mating import Flange, flange
 from blockgen.sizing.outside import decide_height, decide_side_wall
@@ -76,7 +78,8 @@ def decide_sizes(start: Ledger) -> tuple[Ledger, Parts, Positions]:
         try:
             ledger, positions = _one_round(start, parts, room)
         except InfeasibleError:
-            ledger, positions = _with_smaller_cutter(start, parts) or (ledger, positions)
+            otherwise = _over_the_holes(start, parts, room) or _with_smaller_cutter(start, parts)
+            ledger, positions = otherwise or (ledger, positions)
             break
     return ledger, parts, positions
 
@@ -90,17 +93,44 @@ def _first_round(start: Ledger, parts: Parts) -> tuple[float, tuple[Ledger, Posi
     try:
         return 0.0, _one_round(start, parts, 0.0)
     except InfeasibleError as error:
-        for room in sorted(_rooms_in_front_of_holes(start, parts)):
-            try:
-                return room, _one_round(start, parts, room)
-            except InfeasibleError:
-                continue
-        raise error from None
+        failed = [error]
+    for room in sorted(_rooms_in_front_of_holes(start, parts)):
+        try:
+            return room, _one_round(start, parts, room)
+        except InfeasibleError as error:
+            failed.append(error)
+    raise _nearest(failed)
 
 
-def _rooms_in_front_of_holes(start: Ledger, parts: Parts) -> set[float]:
-    """Return how much wider in mm the window must be so that it covers the seat holes that straddle its edge."""
+def _nearest(failed: Sequence[InfeasibleError]) -> InfeasibleError:
+    """Return the conflict that misses by the least, with the cures of all windows that were tried."""
+    cures: dict[str, Cure] = {}
+    for cure in (cure for error in failed for cure in error.cures):
+        known = cures.get(cure.key)
+        if known is None or effort(cure) < effort(known):
+            cures[cure.key] = cure
+    return InfeasibleError(
+        min(failed, key=_missing).conflicts, sorted(cures.values(), key=lambda c: (c.rank, effort(c)))
+    )
+
+
+def _missing(error: InfeasibleError) -> float:
+    """Return by how many mm a layout misses, its worst conflict counted."""
+    return max(conflict.deficit for conflict in error.conflicts)
+
+
+def _rooms_in_front_of_holes(start: Ledger, parts: Parts, room: float = 0.0) -> set[float]:
+    """Return how much wider in mm the window must be so that it covers the seat holes that straddle its edge.
+
+    Args:
+        start: Ledger before the window is decided.
+        parts: The mating parts.
+        room: Width in mm that the window has already been given.
+    """
     ledger = start.copy()
+    narrow = _window_width(start, parts)
+    if room:
+        ledger.decide("window_corner_room", room, "mm", "tried")
     decide_window_width(ledger, parts.motor)
     if ledger.known("block.window_width"):
         return set()
@@ -109,8 +139,24 @@ def _rooms_in_front_of_holes(start: Ledger, parts: Parts) -> set[float]:
     for flange_here in (parts.bearing, parts.motor):
         if behind_window(ledger, flange_here) == "straddling":
             reach = max(abs(z) if across else abs(y) for y, z in flange_here.positions)
-            rooms.add(2 * reach + flange_here.thread.tap_drill - ledger.number("window_width") + _ROOM_STEP)
+            rooms.add(2 * reach + flange_here.thread.tap_drill - narrow + _ROOM_STEP)
     return rooms
+
+
+def _window_width(start: Ledger, parts: Parts) -> float:
+    return decide_window_width(start.copy(), parts.motor)
+
+
+def _over_the_holes(start: Ledger, parts: Parts, room: float) -> tuple[Ledger, Positions] | None:
+    """Decide every size with a window that also covers the seat holes at its edge, or None where that does not help."""
+    for wider in sorted(r for r in _rooms_in_front_of_holes(start, parts, room) if r > room):
+        try:
+            ledger, positions = _one_round(start, parts, wider)
+        except InfeasibleError:
+            continue
+        if corner_shortfall(ledger, parts.motor) <= _HAIR:
+            return ledger, positions
+    return None
 
 
 def _cutter_given(ledger: Ledger) -> bool:

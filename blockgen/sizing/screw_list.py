@@ -27,9 +27,12 @@ def decide_screw_into_flange(ledger: Ledger, flange: Flange) -> None:
         return
     end, clamped = flange.end, ledger.number(f"{flange.end}_wall")
     lengths, wanted = cap_screw(flange.thread.size).lengths, clamped + least_flange_engagement(ledger, flange)
-    length = next((n for n in lengths if n >= wanted), lengths[-1])
-    using = (f"{end}_wall", "practice.engagement_flange")
-    rule = "shortest preferred length of at least wall + 1.25 d; see that it does not bottom in the flange"
+    deepest = clamped + ledger.number_or(f"{end}.flange_thickness", float("inf"))
+    reaching = [n for n in lengths if wanted <= n <= deepest]
+    within = [n for n in lengths if n <= deepest]
+    length = reaching[0] if reaching else (within or lengths)[-1]
+    using = (f"{end}_wall", "practice.engagement_flange", f"{end}.flange_thickness")
+    rule = "shortest preferred length of at least wall + 1.25 d, not longer than wall + flange"
     ledger.decide(f"{end}_screw_length", length, "mm", rule, using, lengths_source(flange.thread))
     rule = f"{end}_screw_length - {end}_wall"
     ledger.decide(
@@ -65,13 +68,13 @@ def _tightening(ledger: Ledger, where: str, screw: Thread, grade: str) -> tuple[
     strength = property_class(grade, screw.diameter).yield_strength
     area = stress_area(screw.pitch_diameter, screw.root_diameter)
     torsion = torsion_factor(screw.pitch, screw.pitch_diameter, screw.root_diameter, friction)
-    rule = f"practice.preload_use x {strength:g} x {area:.3f} / {torsion:.4f}; yield point, stress area, torsion"
+    rule = f"practice.preload_use x {strength:g} x {area:.7g} / {torsion:.7g}; yield point, stress area, torsion"
     ledger.decide(f"{where}_preload", round(preload, 1), "N", rule, using, _VDI)
     mean = effective_bearing_diameter(head, clearance_hole(screw.size)) / 2
     mu = "practice.thread_friction"
     rule = (
-        f"{where}_preload / 1000 x ({screw.pitch:.4g} / (2 pi) + 0.577 x {screw.pitch_diameter:.4g} x {mu} "
-        f"+ {mean:.4g} x {mu}); pitch, pitch diameter, half the mean diameter under the head"
+        f"{where}_preload / 1000 x ({screw.pitch:.6g} / (2 x 3.141593) + 0.57735 x {screw.pitch_diameter:.7g} x {mu} "
+        f"+ {mean:.7g} x {mu}); pitch, pitch diameter, half the mean diameter under the head"
     )
     ledger.decide(f"{where}_torque", round(torque, 2), "N*m", rule, (*using, f"{where}_preload"), _VDI)
     return round(preload, 1), round(torque, 2)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import replace
 
-from blockgen.errors import InputError, Problem
+from blockgen.errors import InfeasibleError, InputError, Problem
 from blockgen.mechanics.ligaments import map_of
 from blockgen.mechanics.volume import body_volume, feature_volume
 from blockgen.plan import Body, Feature, Plan
@@ -18,6 +18,7 @@ from blockgen.sizing.dowels import dowel_features, lifting_features
 from blockgen.sizing.features import block_features
 from blockgen.sizing.frames import frames
 from blockgen.sizing.free_places import Surroundings, rule_of, surroundings
+from blockgen.sizing.proving import proved
 from blockgen.sizing.rounds import Parts, decide_sizes
 from blockgen.sizing.screw_list import fasteners
 from blockgen.sizing.summary_keys import DIMENSIONS
@@ -51,15 +52,18 @@ def _placed(problem: Problem, spec: Spec) -> Problem:
 
 def plan_from(records: Mapping[str, Record]) -> Plan:
     """Size one block from given and preset records; see ``size``."""
-    ledger, parts, positions = decide_sizes(complete(records))
+    try:
+        ledger, parts, positions = decide_sizes(complete(records))
+    except InfeasibleError as error:
+        raise proved(error, records) from error
     seats = (parts.bearing_seat, parts.motor_seat)
     features = block_features(ledger, (parts.bearing, parts.motor), seats, parts.screw, positions)
     body = _body(ledger)
     around = surroundings(features)
     dowels = dowel_features(ledger, parts.screw, positions, around, body)
-    volume = body_volume(body) - sum(feature_volume(feature, body) for feature in features)
-    mass = volume * 1e-9 * parts.block.density
     around = (*around, *surroundings(dowels))
+    volume = body_volume(body) - sum(feature_volume(feature, body) for feature in (*features, *dowels))
+    mass = volume * 1e-9 * parts.block.density
     around = (*around, *surroundings(lifting_features(ledger, mass, positions, around, body)))
     plate = base_plate_features(ledger, parts.screw, positions, dowels)
     return _plan(ledger, parts, body, around, plate)

@@ -12,4 +12,4 @@ CP = "common practice, no source"
 @cache
 def cited(*tables: str) -> str:
     """Return the citations of standards tables, each with standard, edition and whether it was read or remembered."""
-    return "; ".join(load_table(name).info.citation for name in tables)
+    return "; ".join(dict.fromkeys(load_table(name).info.citation for name in tables))

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import math
+from dataclasses import dataclass
 
 from blockgen.errors import InputError, Problem
+from blockgen.mechanics.volume import CLEAR_OF_SIDE_WALLS
 from blockgen.record import Ledger
 from blockgen.sizing.mating import Flange
 from blockgen.sizing.rounding import up
@@ -23,7 +25,7 @@ def decide_window_width(ledger: Ledger, motor: Flange) -> float:
     wants += [(f"{key} + 2 x coupling.clearance", ledger.number(key) + 2 * clear) for key in hardware]
     if motor.tapped:
         span = _head_span(ledger, motor)
-        wants.append((f"{span:.2f}", span))
+        wants.append((_head_formula(ledger, motor), span))
     what, width = max(wants, key=lambda item: item[1])
     if ledger.known("window_corner_room"):
         what, width = f"{what} + window_corner_room", width + ledger.number("window_corner_room")
@@ -55,6 +57,13 @@ def _head_span(ledger: Ledger, motor: Flange) -> float:
     reach = max(abs(z) if across else abs(y) for y, z in motor.positions)
     head = cap_screw(motor.thread.size).head_diameter / 2
     return 2 * (reach + head + ledger.number("practice.key_clearance"))
+
+
+def _head_formula(ledger: Ledger, motor: Flange) -> str:
+    across = ledger.text("block.window_axis") == "y"
+    reach = max(abs(z) if across else abs(y) for y, z in motor.positions)
+    head = cap_screw(motor.thread.size).head_diameter / 2
+    return f"2 x ({reach:.4g} + {head:.4g} + practice.key_clearance)"
 
 
 def least_window_length(ledger: Ledger, motor: Flange, wall: float) -> float:
@@ -117,23 +126,57 @@ def _require_corner(ledger: Ledger, width: float) -> None:
         raise InputError([Problem("", None, "block.window_corner_radius", f"{radius:g} mm", expected, "")])
 
 
-def corner_narrowing(ledger: Ledger) -> float:
-    """Return by how many mm a corner radius narrows each side of the window at the coupling's ends.
+@dataclass(frozen=True, slots=True)
+class _Corner:
+    """A window corner beside one end of the coupling, mm.
 
-    Where the bore behind a seat is smaller than the coupling's swing, the coupling ends inside the window, and at a
-    distance u from the end wall the corner radius takes r - sqrt(r^2 - (r - u)^2).
+    Args:
+        depth: How far the coupling's end stands before the end wall, at the worst of its setting; at least 0.
+        bore: Half width at which the bore behind the seat clears the corner away; None where it does not.
     """
-    needed = ledger.number("coupling.swing_diameter") + 2 * ledger.number("coupling.clearance")
-    start, radius = ledger.number("coupling_position"), ledger.number("window_corner_radius")
+
+    depth: float
+    bore: float | None
+
+
+def _corners(ledger: Ledger) -> list[_Corner]:
+    setting, start = ledger.number("practice.setting_tolerance"), ledger.number("coupling_position")
     end = ledger.number("length") - start - ledger.number("coupling.length")
-    narrowed = 0.0
-    for side, free in (
-        ("bearing", start - ledger.number("bearing_wall")),
-        ("motor", end - ledger.number("motor_wall")),
-    ):
-        if ledger.number(f"{side}_through_bore") < needed and 0 <= free < radius:
-            narrowed = max(narrowed, radius - math.sqrt(radius**2 - (radius - free) ** 2))
-    return narrowed
+    asked = ledger.number("coupling.swing_diameter") / 2 + ledger.number("coupling.clearance")
+    found = []
+    for side, free in (("bearing", start), ("motor", end)):
+        bore = ledger.number(f"{side}_through_bore") / 2
+        depth = max(0.0, free - setting - ledger.number(f"{side}_wall"))
+        found.append(_Corner(depth, bore + CLEAR_OF_SIDE_WALLS if bore >= asked else None))
+    return found
+
+
+def corner_clearance(ledger: Ledger) -> float:
+    """Return the least distance in mm from the coupling's swing to the window's sides and corner radii.
+
+    Seen along the window, the coupling's end is a corner of a rectangle; where it stands beside a fillet of radius r,
+    their distance is r less the distance from that corner to the fillet's centre.
+    """
+    half, radius = ledger.number("window_width") / 2, ledger.number("window_corner_radius")
+    swing = ledger.number("coupling.swing_diameter") / 2
+    room = half - swing
+    for corner in _corners(ledger):
+        beside = corner.depth < radius and swing > half - radius
+        if beside and (corner.bore is None or corner.bore > half):
+            room = min(room, radius - math.hypot(radius - corner.depth, swing - half + radius))
+    return room
+
+
+def _half_width_wanted(ledger: Ledger, corner: _Corner) -> float:
+    """Return half the window width in mm at which the coupling keeps its clearance in one corner."""
+    swing, clear = ledger.number("coupling.swing_diameter") / 2, ledger.number("coupling.clearance")
+    radius = ledger.number("window_corner_radius")
+    if corner.depth >= radius:
+        return swing + clear
+    across, along = radius - clear, radius - corner.depth
+    wanted = swing + radius - (math.sqrt(across**2 - along**2) if across > along else 0.0)
+    wanted = max(wanted, swing + clear)
+    return wanted if corner.bore is None else min(wanted, corner.bore)
 
 
 def corner_shortfall(ledger: Ledger, motor: Flange) -> float:
@@ -142,13 +185,10 @@ def corner_shortfall(ledger: Ledger, motor: Flange) -> float:
     The coupling keeps its clearance in the corners, and the screw heads of a tapped motor flange sit on the flat part
     of the end wall between them.
     """
-    narrowed, width = corner_narrowing(ledger), ledger.number("window_width")
-    swing = ledger.number("coupling.swing_diameter") + 2 * ledger.number("coupling.clearance")
-    missing = swing + 2 * narrowed - width if narrowed else 0.0
+    wanted = 2 * max(_half_width_wanted(ledger, corner) for corner in _corners(ledger))
     if motor.tapped:
-        flat = _head_span(ledger, motor) + 2 * ledger.number("window_corner_radius")
-        missing = max(missing, flat - width)
-    return missing
+        wanted = max(wanted, _head_span(ledger, motor) + 2 * ledger.number("window_corner_radius"))
+    return wanted - ledger.number("window_width")
 
 
 def decide_corner_clearance(ledger: Ledger, motor: Flange) -> None:
@@ -159,8 +199,12 @@ def decide_corner_clearance(ledger: Ledger, motor: Flange) -> None:
         rule = "flat half of the end wall - outermost edge of a screw head"
         using: tuple[str, ...] = ("window_width", "window_corner_radius", "motor.bolt_circle", "motor_thread")
         ledger.decide("motor_head_room", round(room, 6), "mm", rule, using, "geometry of the window")
-    half = (ledger.number("window_width") - ledger.number("coupling.swing_diameter")) / 2
-    rule = "half window width - half swing, less what a corner radius takes at the coupling's end"
-    using = ("window_width", "coupling.swing_diameter", "window_corner_radius", "coupling_position", "bearing_wall")
-    value = round(half - corner_narrowing(ledger), 6)
+    rule = (
+        "least distance from the swing to the window's sides and corner radii, the coupling set as far off as allowed"
+    )
+    using = (
+        "window_width", "coupling.swing_diameter", "window_corner_radius", "coupling_position", "bearing_wall",
+        "motor_wall", "practice.setting_tolerance",
+    )  # fmt: skip
+    value = round(corner_clearance(ledger), 6)
     ledger.decide("coupling_clearance_in_window", value, "mm", rule, using, "geometry of the window")

@@ -127,6 +127,8 @@ class _Loading:
         """Return what a preset gives beside the spec; its name names the part unless the spec does."""
         displaced = alternatives(table, given)
         values = {"name": preset.name, **preset.values}
+        if "data_source" in MODELS[table].model_fields:
+            values.setdefault("data_source", preset.note)
         return {k: v for k, v in values.items() if k not in given and k not in displaced}
 
     def preset(self, name: str | None, model: type[Table], path: tuple[str | int, ...]) -> Preset | None:

@@ -30,6 +30,9 @@ class Flanged(Table):
 
     preset: SafeName = key("Name of a preset that gives the keys not given here.")
     name: Text = key("Maker's designation, for lists and title block.")
+    data_source: Text = key(
+        "Where the data come from: data sheet with its date, or the preset; kept in the resolved spec."
+    )
     pilot_diameter: Length = key("Diameter of the pilot (spigot) that centres it.", required=True)
     pilot_form: Literal["proud", "recessed"] | None = key("proud: a spigot enters the block; recessed: a bore.")
     pilot_fit: FitClass = key("ISO 286 class of the pilot diameter, such as h7.")
@@ -119,6 +122,9 @@ class Coupling(Table):
 
     preset: SafeName = key("Name of a preset that gives the keys not given here.")
     name: Text = key("Maker's designation, for lists.")
+    data_source: Text = key(
+        "Where the data come from: data sheet with its date, or the preset; kept in the resolved spec."
+    )
     kind: Text = key("Kind in trade words: rigid, clamp, bellows, disc, jaw, oldham.")
     outer_diameter: Length = key("Outer diameter of the hubs.", required=True)
     swing_diameter: Length = key("Diameter that turning clamp screws sweep.")

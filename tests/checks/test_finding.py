@@ -38,7 +38,7 @@ def test_at_most(plan, value, limit, margin, verdict):
 
 @pytest.mark.parametrize(
     ("value", "margin", "verdict"),
-    [(2.0, 1.0, "pass"), (1.5, 0.5, "pass"), (3.0, 0.0, "pass"), (3.5, -0.5, "fail"), (0.0, -1.0, "fail")],
+    [(2.0, 0.3333, "pass"), (1.5, 0.3333, "pass"), (3.0, 0.0, "pass"), (3.5, -0.1667, "fail"), (0.0, -1.0, "fail")],
 )
 def test_within(plan, value, margin, verdict):
     found = within(plan, ASK, value, (1.0, 3.0))

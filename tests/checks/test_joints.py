@@ -35,7 +35,7 @@ def test_engagement_is_not_assessed_without_a_flange_thickness():
 def test_engagement_in_a_tapped_flange():
     plan = sized(motor={"bolt_hole": None, "bolt_thread": "M6", "fastening": "tapped"})
     assert found(plan, "motor_engagement").verdict == "pass"
-    assert found(with_fastener(plan, "motor_flange", engagement=5.0), "motor_engagement").verdict == "fail"
+    assert found(with_fastener(plan, "motor_flange", engagement=5.0), "motor_engagement").verdict == "warn"
 
 
 @pytest.mark.parametrize("end", ["bearing", "motor"])

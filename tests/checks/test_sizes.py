@@ -13,7 +13,7 @@ def found(plan, name):
 @pytest.mark.parametrize(
     ("key", "small"),
     [
-        ("bearing_wall", 14),
+        ("bearing_wall", 11),
         ("motor_wall", 8),
         ("window_width", 44),
         ("window_corner_radius", 3),

@@ -19,9 +19,12 @@ def test_window_cut():
     assert verdict(sized(block={"cutter_diameter": 10}), "window_cut") == "warn"
 
 
-@pytest.mark.parametrize(("width", "word"), [(49, "pass"), (47, "warn"), (44, "fail")])
-def test_coupling_swing(width, word):
-    assert verdict(sized(block={"window_width": width}), "coupling_swing") == word
+@pytest.mark.parametrize(
+    ("width", "corner", "word"), [(70, 9, "pass"), (47, 1, "warn"), (47, 9, "fail"), (44, 9, "fail")]
+)
+def test_coupling_swing(width, corner, word):
+    block = {"window_width": width, "window_corner_radius": corner, "cutter_diameter": corner}
+    assert verdict(sized(block=block), "coupling_swing") == word
 
 
 @pytest.mark.parametrize("floor", [30, 40])

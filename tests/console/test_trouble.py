@@ -26,7 +26,7 @@ def test_a_conflict_is_told_with_cures_the_least_trouble_first():
         "",
         "What would cure it, the least trouble first:",
         "1. thinner wall: from 15 to 13 mm (not enough by itself)",
-        "2. longer motor shaft: from 22 to 23.6 mm (solved again: it fits)",
+        "2. longer motor shaft: from 22 to 23.6 mm (sized again: a block exists)",
     ]
 
 

@@ -4,7 +4,7 @@ from tests.sizing.strategies import sized
 
 
 def test_a_block_is_widened_for_its_screws_and_says_so():
-    plan = sized(base={"screw_count": 6})
+    plan = sized(base={"screw_count": 6}, block={"window_width": 51})
     assert plan.number("width") > plan.number("width_least") - 1
     assert any("mm wide so that the base screws" in note for note in plan.notes)
 

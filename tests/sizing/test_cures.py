@@ -48,7 +48,7 @@ def fact(cure):
 
 def together(cure):
     """Return the values that a cure of several changes names, by fact."""
-    keys = {remedy.kind: remedy.key for remedy in REMEDIES}
+    keys = {remedy.kind.format(longer=word): remedy.key for remedy in REMEDIES for word in ("longer", "shorter")}
     parts = [re.fullmatch(r"(.+): \S+ \S+ mm -> (\S+) mm \(\S+ mm\)", part) for part in cure.text.split("; and ")]
     return {keys[part[1]]: float(part[2]) for part in parts}
 
@@ -56,12 +56,13 @@ def together(cure):
 def check_cures(bounds, values, cures):
     """Assert that each cure cures, and that slightly less does not."""
     for cure in cures:
+        if cure.after is None and not cure.changes:
+            assert not cure.verified  # an access hole is no change of the spec
+            assert feasible([b for b in bounds if not b.removable], values)
+            continue
         assert cure.verified
         if cure.kind == "several changes together":
             assert feasible(bounds, values | together(cure)), cure.text
-            continue
-        if cure.after is None:
-            assert feasible([b for b in bounds if not b.removable], values)
             continue
         key = fact(cure)
         assert cure.before == values[key]
@@ -91,7 +92,8 @@ def test_two_cycles_are_cured_together():
     assert len([c for c in conflicts(BOUNDS, values) if len(c.bounds) == 2]) == 2
     cures = find_cures(BOUNDS, values, FLOORS)
     check_cures(BOUNDS, values, cures)
-    assert {"coupling.clamp_position", "coupling.clamp_access_radius"} <= {c.key for c in cures}
+    assert "coupling.clamp_position" in {c.key for c in cures}
+    assert any(c.kind.startswith("radial access hole") for c in cures)
 
 
 def test_a_sized_wall_is_not_cured_below_its_floor():
@@ -194,6 +196,6 @@ def test_a_longer_journal_is_smooth_over_its_new_length():
 
 @pytest.mark.parametrize("changes", [{"screw": {"journal_reach": 36}}, {"block": {"bearing_wall": 34}}])
 def test_a_cure_names_a_key_of_the_spec(changes):
-    for cure in infeasible(**changes).cures:
+    for cure in (c for c in infeasible(**changes).cures if c.key):
         table, name = cure.key.split(".")
         assert name in MODELS[table].model_fields, cure.key

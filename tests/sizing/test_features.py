@@ -80,6 +80,6 @@ def test_the_relief_keeps_clear_of_the_base_screws(count):
 
 def test_call_outs_name_thread_and_depth():
     plan = sized()
-    assert plan.feature("motor_thread_1").call_out.startswith("M6-6H depth")
+    assert plan.feature("bearing_thread_1").call_out.startswith("M6-6H depth")
     assert plan.feature("motor_bore").call_out.startswith("70 H7")
     assert "counterbore" in plan.feature("base_screw_1").call_out

@@ -42,7 +42,7 @@ def test_a_changed_preset_changes_it_and_a_resolved_one_does_not(tmp_path, text_
     (tmp_path / "mine.toml").write_text(head + "mass = 3\n", encoding="utf-8")
     text = text_with(motor={"preset": "mine"})
     first = spec_hash(parse_spec(text, preset_folder=tmp_path))
-    resolved = text_with(motor={"name": "mine", "mass": "3 kg"})
+    resolved = text_with(motor={"name": "mine", "mass": "3 kg", "data_source": "preset mine: measured (read)"})
     assert spec_hash(parse_spec(resolved)) == first
     (tmp_path / "mine.toml").write_text(head + "mass = 4\n", encoding="utf-8")
     assert spec_hash(parse_spec(text, preset_folder=tmp_path)) != first
