@@ -2,13 +2,17 @@
 
 from __future__ import annotations
 
+from blockgen.checks.base_joint import base_joint
 from blockgen.checks.data_sheets import data_sheets
+from blockgen.checks.drive import drive
 from blockgen.checks.finding import Finding
+from blockgen.checks.flange_joints import flange_joints
 from blockgen.checks.joints import joints
 from blockgen.checks.making import making
 from blockgen.checks.seating import seating
 from blockgen.checks.shaft_line import shaft_line
 from blockgen.checks.sizes import sizes
+from blockgen.checks.wall import wall
 from blockgen.checks.window import window
 from blockgen.plan import Plan
 
@@ -22,7 +26,8 @@ def check(plan: Plan) -> tuple[Finding, ...]:
         plan: A sized block.
 
     Returns:
-        Every finding, in the order data sheets, shaft line, seats, sizes, screws, window, making.
+        Every finding, in the order data sheets, shaft line, seats, sizes, screws, base joint, flange joints, drive,
+        wall, window, making.
     """
     return (
         *data_sheets(plan),
@@ -30,6 +35,10 @@ def check(plan: Plan) -> tuple[Finding, ...]:
         *seating(plan),
         *sizes(plan),
         *joints(plan),
+        *base_joint(plan),
+        *flange_joints(plan),
+        *drive(plan),
+        *wall(plan),
         *window(plan),
         *making(plan),
     )

@@ -6,11 +6,13 @@ from collections.abc import Iterable, Mapping, Sequence
 
 from blockgen import __version__
 from blockgen.checks.finding import Finding
+from blockgen.checks.missing import missing
 from blockgen.mechanics.volume import reference_volume
 from blockgen.outputs import key_sizes, markdown, show
 from blockgen.outputs.assumptions import assumed_mating, assumed_otherwise
 from blockgen.outputs.cautions import cautions
 from blockgen.outputs.summary_json import THINNEST, source
+from blockgen.outputs.torque_card import torque_card
 from blockgen.plan import Feature, Plan
 from blockgen.record import Record
 
@@ -32,7 +34,9 @@ def summary_md(plan: Plan, findings: Sequence[Finding], status: str, spec_sha256
         _dimensions(plan),
         _features(plan),
         _screws(plan),
+        _torque_card(plan),
         _checks(findings),
+        _missing(plan, findings),
         _walls(plan),
         _words(plan),
         _files(files),
@@ -115,6 +119,47 @@ def _screws(plan: Plan) -> str:
     )
     table = markdown.table(columns, rows, "No screws are planned.", right=columns[2:])
     return markdown.heading("Screws and pins") + "\n" + table
+
+
+def _torque_card(plan: Plan) -> str:
+    columns = (
+        "Screws",
+        "Torque in steps",
+        "Order of tightening",
+        "Tool, key",
+        "Engagement",
+        "Preload, least to greatest",
+    )
+    rows = (
+        (
+            f"{show.plain_id(line.where)}: {line.screws}",
+            " / ".join(show.significant(step, 3) for step in line.steps) + " N\u00b7m",
+            ", ".join(line.order) or "-",
+            f"{line.tool}, hexagon key {show.number(line.key_size)} mm",
+            "-" if line.engagement is None else f"{show.number(line.engagement, 2)} mm",
+            _between(line.preloads),
+        )
+        for line in torque_card(plan)
+    )
+    lead = markdown.paragraph(
+        "For the assembler: heads and threads lightly oiled, faces wiped dry. Tighten in the order given, in three "
+        "rounds to 30, 60 and 100 %."
+    )
+    table = markdown.table(columns, rows, "No screw has a torque.")
+    return "\n".join((markdown.heading("Torque card"), lead, table))
+
+
+def _between(preloads: tuple[float, float] | None) -> str:
+    if preloads is None:
+        return "-"
+    return " to ".join(show.significant(force / 1000, 3) for force in preloads) + " kN"
+
+
+def _missing(plan: Plan, findings: Sequence[Finding]) -> str:
+    rows = ((row.key, row.ask, show.joined(row.checks)) for row in missing(plan, findings))
+    lead = markdown.paragraph("Values that would settle what is open, what weighs most first.")
+    table = markdown.table(("Value", "Who knows it", "What waits for it"), rows, "Nothing is missing.")
+    return "\n".join((markdown.heading("To ask for"), lead, table))
 
 
 def _checks(findings: Sequence[Finding]) -> str:

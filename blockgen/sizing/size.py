@@ -17,7 +17,8 @@ from blockgen.sizing.dowels import dowel_features, lifting_features
 from blockgen.sizing.features import block_features
 from blockgen.sizing.frames import frames
 from blockgen.sizing.free_places import Surroundings, rule_of, surroundings
-from blockgen.sizing.rounds import Parts, decide_sizes
+from blockgen.sizing.hold_down import decide_held
+from blockgen.sizing.rounds import Parts
 from blockgen.sizing.screw_list import fasteners
 from blockgen.sizing.summary_keys import DIMENSIONS
 from blockgen.spec.load import Spec
@@ -41,7 +42,7 @@ def size(spec: Spec) -> Plan:
 
 def plan_from(records: Mapping[str, Record]) -> Plan:
     """Size one block from given and preset records; see ``size``."""
-    ledger, parts, positions = decide_sizes(complete(records))
+    ledger, parts, positions = decide_held(complete(records))
     seats = (parts.bearing_seat, parts.motor_seat)
     features = block_features(ledger, (parts.bearing, parts.motor), seats, parts.screw, positions)
     body = _body(ledger)

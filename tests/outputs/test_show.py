@@ -74,3 +74,9 @@ def test_a_formula_is_shown_with_its_numbers(rule, expected):
 )
 def test_a_small_margin_is_not_shown_as_none(margin, expected):
     assert show.margin(margin) == expected
+
+
+def test_whole_numbers_keep_their_zeros():
+    assert show.significant(2400.0) == "2400"
+    assert show.significant(120000.0, 3) == "120000"
+    assert show.number(30.0, 0) == "30"
