@@ -205,12 +205,14 @@ def _number(plan: Plan, key: str) -> float | None:
 
 
 def _axial(plan: Plan, probability: float) -> tuple[float, float]:
-    """Return the axial movement, worst and likely: how closely the fitter sets the relaxed coupling, uniform.
+    """Return the axial movement of the toleranced layout, worst and likely (uniform).
 
-    The second hub is clamped last with the coupling relaxed, so the tolerance of the seat distance drops out.
+    The second hub is clamped last with the coupling relaxed: the tolerance of the seat distance drops out, and of the
+    setting tolerance a part stays in the coupling.
     """
     setting = plan.records["coupling_position"].upper or 0.0
-    return setting, probability * setting
+    left = setting * plan.number("practice.axial_left")
+    return left, probability * left
 
 
 def _reaction(plan: Plan, movement: Movement) -> Reaction:

@@ -3,14 +3,18 @@
 from __future__ import annotations
 
 from blockgen.alignment.chain import Alignment
+from blockgen.checks.base_joint import base_joint
 from blockgen.checks.data_sheets import data_sheets
+from blockgen.checks.drive import drive
 from blockgen.checks.finding import Finding
+from blockgen.checks.flange_joints import flange_joints
 from blockgen.checks.joints import joints
 from blockgen.checks.making import making
 from blockgen.checks.seating import seating
 from blockgen.checks.shaft_line import shaft_line
 from blockgen.checks.shafts_in_line import shafts_in_line
 from blockgen.checks.sizes import sizes
+from blockgen.checks.wall import wall
 from blockgen.checks.window import window
 from blockgen.plan import Plan
 
@@ -25,7 +29,8 @@ def check(plan: Plan, alignment: Alignment | None = None) -> tuple[Finding, ...]
         alignment: Evidence about the shafts, ``alignment.chain.align(plan)``; without it they are not judged.
 
     Returns:
-        Every finding, in the order data sheets, shaft line, seats, alignment, sizes, screws, window, making.
+        Every finding, in the order data sheets, shaft line, seats, alignment, sizes, screws, base joint, flange joints,
+        drive, wall, window, making.
     """
     return (
         *data_sheets(plan),
@@ -34,6 +39,10 @@ def check(plan: Plan, alignment: Alignment | None = None) -> tuple[Finding, ...]
         *(() if alignment is None else shafts_in_line(plan, alignment)),
         *sizes(plan),
         *joints(plan),
+        *base_joint(plan),
+        *flange_joints(plan),
+        *drive(plan),
+        *wall(plan),
         *window(plan),
         *making(plan),
     )

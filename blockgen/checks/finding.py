@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, field
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, field, replace
 from typing import Literal
 
 from blockgen.plan import Plan
@@ -30,6 +30,8 @@ class Finding:
         explanation: What it means and what to do.
         inputs: Inputs by key.
         source: Where the limit comes from.
+        missing: Keys, or facts in words, that would let it be assessed.
+        stake: The worst verdict that it can come to.
     """
 
     id: str
@@ -42,6 +44,8 @@ class Finding:
     explanation: str
     inputs: Mapping[str, Input] = field(default_factory=dict)
     source: str = "common practice, no source"
+    missing: tuple[str, ...] = ()
+    stake: Verdict = "fail"
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,16 +65,16 @@ def inputs_of(plan: Plan, keys: Iterable[str]) -> Mapping[str, Input]:
     return {key: plan.records[key].as_input() for key in keys if key in plan.records}
 
 
-def at_least(plan: Plan, ask: Question, value: float, limit: float, unit: str = "mm") -> Finding:
-    """Return the finding for a value that must not be below its limit, both in ``unit``."""
+def at_least(plan: Plan, ask: Question, value: float, limit: float, unit: str = "mm", text: str = "holds") -> Finding:
+    """Return the finding for a value that must not be below its limit, both in ``unit``; ``text`` says how it holds."""
     margin = 1 - limit / value if value > 0 else (0.0 if limit <= value else -1.0)
-    return _finding(plan, ask, value, limit, unit, margin, holds=value >= limit - _HAIR)
+    return _finding(plan, ask, value, limit, unit, margin, text if value >= limit - _HAIR else None)
 
 
-def at_most(plan: Plan, ask: Question, value: float, limit: float, unit: str = "mm") -> Finding:
-    """Return the finding for a value that must not be above its limit, both in ``unit``."""
+def at_most(plan: Plan, ask: Question, value: float, limit: float, unit: str = "mm", text: str = "holds") -> Finding:
+    """Return the finding for a value that must not be above its limit, both in ``unit``; ``text`` says how it holds."""
     margin = 1 - value / limit if limit > 0 else (0.0 if value <= limit else -1.0)
-    return _finding(plan, ask, value, limit, unit, margin, holds=value <= limit + _HAIR)
+    return _finding(plan, ask, value, limit, unit, margin, text if value <= limit + _HAIR else None)
 
 
 def within(plan: Plan, ask: Question, value: float, interval: tuple[float, float], unit: str = "mm") -> Finding:
@@ -80,21 +84,43 @@ def within(plan: Plan, ask: Question, value: float, interval: tuple[float, float
 
 
 def _finding(
-    plan: Plan, ask: Question, value: float, limit: float, unit: str, margin: float, *, holds: bool
+    plan: Plan, ask: Question, value: float, limit: float, unit: str, margin: float, holds: str | None
 ) -> Finding:
-    verdict: Verdict = "pass" if holds else ask.otherwise
-    rounded = max(round(margin, 4), 0.0) if holds else min(round(margin, 4), -0.0001)
-    text = "holds" if holds else ask.miss
+    """Return the finding; ``holds`` says how it holds, None where it does not."""
+    verdict: Verdict = ask.otherwise if holds is None else "pass"
+    rounded = min(round(margin, 4), -0.0001) if holds is None else max(round(margin, 4), 0.0)
     return Finding(
-        ask.id, ask.title, round(value, 4), round(limit, 4), unit, rounded, verdict, text, inputs_of(plan, ask.keys),
-        ask.source,
+        ask.id, ask.title, round(value, 4), round(limit, 4), unit, rounded, verdict, holds or ask.miss,
+        inputs_of(plan, ask.keys), ask.source,
     )  # fmt: skip
 
 
-def not_assessed(plan: Plan, ask: Question, missing: str) -> Finding:
-    """Return the finding for a check whose data are not given; nothing is assumed for it."""
+def not_assessed(plan: Plan, ask: Question, missing: str, *keys: str) -> Finding:
+    """Return the finding for a check whose data are not given; nothing is assumed for it.
+
+    Args:
+        plan: What was decided.
+        ask: What is asked.
+        missing: What is not given, in words.
+        keys: The keys of it, or facts that no key stands for; ``missing`` itself where there are none.
+    """
     text = f"not assessed: {missing} is not given"
-    return Finding(ask.id, ask.title, None, None, "", None, "not_assessed", text, inputs_of(plan, ask.keys), ask.source)
+    inputs = inputs_of(plan, ask.keys)
+    return Finding(
+        ask.id, ask.title, None, None, "", None, "not_assessed", text, inputs, ask.source, keys or (missing,),
+        ask.otherwise,
+    )  # fmt: skip
+
+
+def unless_missing(plan: Plan, ask: Question, found: Finding, missing: Sequence[str]) -> Finding:
+    """Return a finding, or one that is not assessed where it holds only because loads are not given."""
+    if not missing or found.verdict != "pass":
+        return found
+    without = "it" if len(missing) == 1 else "them"
+    figures = (found.value, found.limit)
+    seen = "" if None in figures else f"; without {without} {found.value:.4g} against {found.limit:.4g}"
+    blank = not_assessed(plan, ask, " and ".join(missing), *missing)
+    return replace(blank, explanation=blank.explanation.replace("is not given", "not given") + seen)
 
 
 def remark(plan: Plan, ask: Question, verdict: Verdict, text: str) -> Finding:

@@ -1,4 +1,4 @@
-"""Simple checks of the screws: engagement, screw not bottoming, stripping, slip of the base joint."""
+"""Simple checks of the screws: engagement, screw not bottoming, base screws in more than one row."""
 
 from __future__ import annotations
 
@@ -6,11 +6,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from blockgen.checks.finding import Finding, Question, at_least, at_most, not_assessed, remark
-from blockgen.mechanics.bolts import least_preload
-from blockgen.mechanics.slip import slip_safety
 from blockgen.plan import Fastener, Plan
-
-_VDI = "VDI 2230 form, from memory"
 
 
 def joints(plan: Plan) -> Iterator[Finding]:
@@ -20,7 +16,6 @@ def joints(plan: Plan) -> Iterator[Finding]:
             yield engagement(plan, fastener)
             yield from not_bottoming(plan, fastener)
     yield from one_row(plan)
-    yield slip(plan)
 
 
 def one_row(plan: Plan) -> Iterator[Finding]:
@@ -78,24 +73,3 @@ def not_bottoming(plan: Plan, fastener: Fastener) -> Iterator[Finding]:
     through = end == "base" and any(f.through and f.thread for f in plan.base_features)
     if not through:
         yield at_most(plan, ask, fastener.engagement, plan.number(depth))
-
-
-def slip(plan: Plan) -> Finding:
-    """Compare the friction of the base joint with the thrust, screws loaded alike."""
-    ask = Question(
-        "base_slip", "Base joint holds the thrust by friction",
-        ("screw.thrust", "base_preload", "base.friction", "base.tightening", "practice.embedding",
-         "limits.slip_safety"),
-        "the safety against slip is too small: larger or more screws, a higher class or a better tool", _VDI,
-    )  # fmt: skip
-    if "screw.thrust" not in plan.records:
-        return not_assessed(plan, ask, "screw.thrust")
-    base = next(f for f in plan.fasteners if f.where == "base")
-    preload = plan.number("base_preload")
-    scatter = plan.number(f"practice.scatter_{plan.text('base.tightening')}")
-    sure = least_preload(preload, scatter, plan.number("practice.embedding") * preload)
-    thrust = abs(plan.number("screw.thrust"))
-    if thrust == 0:
-        return not_assessed(plan, ask, "a thrust other than zero")
-    safety = slip_safety(base.count * sure, 0.0, plan.number("base.friction"), thrust)
-    return at_least(plan, ask, safety, plan.number("limits.slip_safety"), "")

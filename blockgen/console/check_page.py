@@ -11,6 +11,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from pathlib import Path
 
 from blockgen.checks.finding import Finding
+from blockgen.checks.missing import missing
 from blockgen.console.page import BLANK, Line, Mark, Part, Row, Table, bullet, title
 from blockgen.mechanics.volume import reference_volume
 from blockgen.outputs import key_sizes, names, show
@@ -37,6 +38,7 @@ def check_page(plan: Plan, findings: Sequence[Finding], status: str, beside: Seq
         *beside,
         *_checks(findings),
         *_mating_assumptions(plan),
+        *_missing(plan, findings),
         *_unused(plan),
         *_open_checks(findings),
         *title("Result"),
@@ -127,6 +129,13 @@ def _check(finding: Finding) -> Row:
 def _trouble(finding: Finding) -> str:
     why = finding.explanation.removeprefix("not assessed: ")
     return f"{_WORDS[finding.verdict]} {finding.title} ({finding.id}): {why}"
+
+
+def _missing(plan: Plan, findings: Sequence[Finding]) -> Iterator[Part]:
+    rows = tuple(Row((row.key, row.ask, show.joined(row.checks))) for row in missing(plan, findings))
+    if rows:
+        yield from title("To ask for, what weighs most first")
+        yield Table(("Value", "Who knows it", "What waits for it"), rows)
 
 
 def _walls(plan: Plan) -> Iterator[Part]:

@@ -266,3 +266,57 @@ def pressure_under_head(force: float, outer: float, hole: float) -> float:
     Source: VDI 2230 form, from memory: p = F / A_p.
     """
     return force / bearing_area(outer, hole)
+
+
+def load_factor(screw_resilience: float, clamped_resilience: float) -> float:
+    """Return the share of a load on a closed joint that the screw feels, 0 to 1.
+
+    Args:
+        screw_resilience: Lengthening of the screw for 1 N, mm/N.
+        clamped_resilience: Shortening of the clamped parts for 1 N, mm/N.
+
+    Source: VDI 2230 form, from memory, load introduced under the head: Phi = delta_P / (delta_S + delta_P).
+    """
+    return clamped_resilience / (screw_resilience + clamped_resilience)
+
+
+def load_reserve(preload: float, strength: float, area: float, share: float, load: float) -> float:
+    """Return how many times a load fits into what a tightened screw can still bear; infinite without a load.
+
+    Args:
+        preload: Greatest preload, N.
+        strength: Stress allowed, MPa.
+        area: Stress area, mm2.
+        share: Share of the load that the screw feels.
+        load: On the joint at this screw, N.
+
+    Source: handbook form, from memory: n = (S A - F_V) / (Phi F).
+    """
+    felt = share * load
+    return math.inf if felt <= 0 else (strength * area - preload) / felt
+
+
+def pull_safety(preload: float, load: float, share: float = 0.0) -> float:
+    """Return how many times a pull can act before the joint under one screw opens; infinite without one.
+
+    Args:
+        preload: Least preload, N.
+        load: Pull at this screw, N.
+        share: Share of it that the screw feels; 0 is on the safe side.
+
+    Source: handbook form, from memory: n = F_V / ((1 - Phi) F).
+    """
+    return math.inf if load <= 0 else preload / ((1 - share) * load)
+
+
+def washer_bearing_diameter(face: float, outer: float, thickness: float) -> float:
+    """Return the outer diameter in mm over which a washer spreads the force of a head.
+
+    Args:
+        face: Outer diameter of the bearing face of the head, mm.
+        outer: Outer diameter of the washer, mm.
+        thickness: Of the washer, mm.
+
+    Source: VDI 2230 form, from memory: head + 1.6 x thickness, at most the washer.
+    """
+    return min(outer, face + 1.6 * thickness)

@@ -25,7 +25,9 @@ def number(value: float, decimals: int = 4) -> str:
         return str(value)
     if not math.isfinite(value):
         return "-"
-    text = f"{value:.{decimals}f}".rstrip("0").rstrip(".")
+    text = f"{value:.{decimals}f}"
+    if decimals:
+        text = text.rstrip("0").rstrip(".")
     if text in {"0", "-0"}:
         return "0" if abs(value) < 1e-12 else f"{value:.3g}"
     return text

@@ -3,16 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from dataclasses import asdict
 from typing import Any
 
 from blockgen import __version__
 from blockgen.alignment.chain import Alignment
 from blockgen.checks.finding import Finding
+from blockgen.checks.missing import missing
 from blockgen.mechanics.volume import reference_volume
 from blockgen.outputs.alignment_json import alignment_document
 from blockgen.outputs.assumptions import assumed
 from blockgen.outputs.cautions import cautions
 from blockgen.outputs.tidy import tidy
+from blockgen.outputs.torque_card import torque_card
 from blockgen.plan import Contributor, Fastener, Feature, Frame, Ligament, Plan
 from blockgen.record import Input, Record
 from blockgen.sizing.defaults import MATING
@@ -47,7 +50,9 @@ def summary(
         "features": [feature_document(f) for f in plan.features],
         "base_features": [feature_document(f) for f in plan.base_features],
         "fasteners": [_fastener(f) for f in plan.fasteners],
+        "torque_card": [asdict(line) for line in torque_card(plan)],
         "checks": [finding_document(f) for f in findings],
+        "missing": [asdict(row) for row in missing(plan, findings)],
         "thinnest_walls": [_ligament(wall) for wall in plan.ligaments[:THINNEST]],
         "alignment": _alignment(plan, alignment),
         "mass": _mass(plan, volume),

@@ -8,12 +8,14 @@ from blockgen import __version__
 from blockgen.alignment.arrangements import arrangements
 from blockgen.alignment.chain import Alignment
 from blockgen.checks.finding import Finding
+from blockgen.checks.missing import missing
 from blockgen.mechanics.volume import reference_volume
 from blockgen.outputs import alignment_rows, key_sizes, markdown, show
 from blockgen.outputs.alignment_json import METHOD
 from blockgen.outputs.assumptions import assumed_mating, assumed_otherwise
 from blockgen.outputs.cautions import cautions
 from blockgen.outputs.summary_json import THINNEST, source
+from blockgen.outputs.torque_card import torque_card
 from blockgen.outputs.unused import unused_line
 from blockgen.plan import Feature, Plan
 from blockgen.record import Record
@@ -44,8 +46,10 @@ def summary_md(
         _dimensions(plan),
         _features(plan),
         _screws(plan),
+        _torque_card(plan),
         *(() if alignment is None else (_alignment(plan, alignment),)),
         _checks(plan, findings),
+        _missing(plan, findings),
         _walls(plan),
         _words(plan),
         _files(files),
@@ -147,6 +151,47 @@ def _alignment(plan: Plan, alignment: Alignment) -> str:
         markdown.table(alignment_rows.ARRANGEMENT_COLUMNS, side_by_side, "", alignment_rows.ARRANGEMENT_COLUMNS[1:6]),
     )
     return "\n".join(parts)
+
+
+def _torque_card(plan: Plan) -> str:
+    columns = (
+        "Screws",
+        "Torque in steps",
+        "Order of tightening",
+        "Tool, key",
+        "Engagement",
+        "Preload, least to greatest",
+    )
+    rows = (
+        (
+            f"{show.plain_id(line.where)}: {line.screws}",
+            " / ".join(show.significant(step, 3) for step in line.steps) + " N\u00b7m",
+            ", ".join(line.order) or "-",
+            f"{line.tool}, hexagon key {show.number(line.key_size)} mm",
+            "-" if line.engagement is None else f"{show.number(line.engagement, 2)} mm",
+            _between(line.preloads),
+        )
+        for line in torque_card(plan)
+    )
+    lead = markdown.paragraph(
+        "For the assembler: heads and threads lightly oiled, faces wiped dry. Tighten in the order given, in three "
+        "rounds to 30, 60 and 100 %."
+    )
+    table = markdown.table(columns, rows, "No screw has a torque.")
+    return "\n".join((markdown.heading("Torque card"), lead, table))
+
+
+def _between(preloads: tuple[float, float] | None) -> str:
+    if preloads is None:
+        return "-"
+    return " to ".join(show.significant(force / 1000, 3) for force in preloads) + " kN"
+
+
+def _missing(plan: Plan, findings: Sequence[Finding]) -> str:
+    rows = ((row.key, row.ask, show.joined(row.checks)) for row in missing(plan, findings))
+    lead = markdown.paragraph("Values that would settle what is open, what weighs most first.")
+    table = markdown.table(("Value", "Who knows it", "What waits for it"), rows, "Nothing is missing.")
+    return "\n".join((markdown.heading("To ask for"), lead, table))
 
 
 def _checks(plan: Plan, findings: Sequence[Finding]) -> str:

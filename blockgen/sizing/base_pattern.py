@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from blockgen.record import Ledger
-from blockgen.sizing.base_screws import BaseScrew, screw_count
+from blockgen.sizing.base_screws import BaseScrew
 from blockgen.sizing.mating import Flange
 from blockgen.sizing.rounding import up
 from blockgen.sizing.seats import SeatThread, least_cavity_wall
@@ -72,7 +72,7 @@ def pattern(
     """Return screw positions (x, y) in mm for screws at +-y, or None where they do not fit in the length."""
     near = first_x(ledger, screw, [o for o in obstacles if o.end == "bearing"], y)
     far = length - first_x(ledger, screw, [o for o in obstacles if o.end == "motor"], y)
-    per_side = screw_count(ledger) // 2
+    per_side = int(ledger.number("base_screw_count")) // 2
     apart = (2 * screw.radius + ledger.number("practice.cavity_floor")) * (per_side - 1)
     if far - near < apart:
         return None

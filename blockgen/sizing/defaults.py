@@ -62,6 +62,9 @@ _PRACTICE: tuple[tuple[str, float, str, str, str], ...] = (
     ("practice.key_clearance", 1.0, "mm", "room around a screw head for head and key", CP),
     ("practice.thread_friction", 0.12, "", "friction in thread and under head, lightly oiled", "VDI 2230, from memory"),
     ("practice.preload_use", 0.9, "", "part of the yield point used by tightening", "VDI 2230, from memory"),
+    ("practice.screw_modulus", 205000.0, "MPa", "modulus of elasticity of steel screws", "from memory"),
+    ("practice.screw_expansion", 11.5e-6, "1/K", "thermal expansion of steel screws", "from memory"),
+    ("practice.cone_tangent", 0.5, "", "pressure cone under a head, tangent of half its angle", "from memory"),
     ("practice.embedding", 0.1, "", "part of the preload lost by embedding", CP),
     (
         "practice.scatter_torque_wrench",
@@ -77,6 +80,7 @@ _PRACTICE: tuple[tuple[str, float, str, str, str], ...] = (
         "tightening factor, calibrated wrench",
         "VDI 2230, from memory",
     ),
+    ("practice.reversing_factor", 1.2, "", "safety against slip, times this where the thrust reverses", CP),
     ("practice.scatter_hand", 2.5, "", "tightening factor by hand feel", "from memory"),
     ("practice.scatter_angle", 1.2, "", "tightening factor of torque and angle", "VDI 2230, from memory"),
     ("practice.setting_tolerance", 0.2, "mm", "how closely the fitter sets the coupling along the shaft", CP),
@@ -86,6 +90,7 @@ _PRACTICE: tuple[tuple[str, float, str, str, str], ...] = (
     ("practice.stack_proud_most", 3.0, "mm", "bearing stack longer than the screw's seat, most", CP),
     ("practice.motor_flange_expansion", 23.0e-6, "1/K", "motor flange taken as aluminium", "from memory"),
     ("practice.bearing_housing_expansion", 11.5e-6, "1/K", "bearing housing taken as steel", "from memory"),
+    ("practice.axial_left", 0.25, "", "part of the setting tolerance left in a coupling clamped relaxed", CP),
     ("practice.body_clearance", 1.0, "mm", "room between motor body and base face", CP),
 )
 
@@ -156,7 +161,9 @@ _PLAIN: tuple[tuple[str, Value, str, str, str], ...] = (
     ("plate.dowel_spacing", 100.0, "mm", "separate arrangement: distance of the pins across the axis", CP),
     ("plate.unit_foot_length", 60.0, "mm", "separate arrangement: foot of the unit along the shaft", CP),
     ("limits.slip_safety", 1.5, "", "safety against slip of the base joint", CP),
+    ("limits.separation_safety", 1.2, "", "preload over the one at which a joint begins to gape", CP),
     ("limits.strip_safety", 1.25, "", "safety against stripping at full preload", CP),
+    ("limits.block_stiffness_ratio", 9.0, "", "block over screw and bearing in series: 9 costs a tenth of it", CP),
     ("drawing.projection", "first", "", "ISO first-angle projection", CP),
     ("drawing.language", "en", "", "language of the sheets", CP),
     ("drawing.general_tolerance", "ISO 2768-mK", "", "usual general tolerance", CP),

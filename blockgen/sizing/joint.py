@@ -3,7 +3,13 @@
 from __future__ import annotations
 
 from blockgen.errors import InputError, Problem
-from blockgen.mechanics.bolts import assembly_preload, effective_bearing_diameter, least_preload, tightening_torque
+from blockgen.mechanics.bolts import (
+    assembly_preload,
+    effective_bearing_diameter,
+    least_preload,
+    stress_area,
+    tightening_torque,
+)
 from blockgen.mechanics.stripping import ThreadLimits
 from blockgen.record import Ledger
 from blockgen.standards.iso898 import property_class
@@ -68,3 +74,10 @@ def sure_preload(ledger: Ledger, preload: float) -> float:
     """Return the preload in N that remains after the tool's scatter and embedding."""
     scatter = ledger.number(f"practice.scatter_{ledger.text('base.tightening')}")
     return least_preload(preload, scatter, ledger.number("practice.embedding") * preload)
+
+
+def screw_reserve(ledger: Ledger, screw: Thread, grade: str) -> float:
+    """Return the load in N that a tightened screw can still take on: what tightening leaves of its yield point."""
+    left = 1 - ledger.number("practice.preload_use")
+    area = stress_area(screw.pitch_diameter, screw.root_diameter)
+    return left * property_class(grade, screw.diameter).yield_strength * area

@@ -81,3 +81,16 @@ def _own(ledger: Ledger, name: str) -> Material:
         source=density.source,
         status=density.origin,
     )
+
+
+def enter_material(ledger: Ledger, part: str, of: Material) -> None:
+    """Enter the strength and stiffness of a part's material for the checks; what the material does not tell is None."""
+    using, source = (f"{part}.material",), f"{of.source} [{of.status}]"
+    for name, value, unit in (
+        ("tensile_strength", of.tensile_strength, "MPa"),
+        ("bearing_pressure", of.bearing_pressure, "MPa"),
+        ("youngs_modulus", of.youngs_modulus, "MPa"),
+        ("poisson", of.poisson, ""),
+        ("expansion", of.expansion, "1/K"),
+    ):
+        ledger.decide(f"{part}_{name}", value, unit, f"of {of.name}", using, source)

@@ -21,7 +21,8 @@ from blockgen.sizing.base_screws import (
 )
 from blockgen.sizing.bores import decide_bore_depth, decide_pilot_bore, decide_through_bore
 from blockgen.sizing.cures import effort
-from blockgen.sizing.material import resolve_material
+from blockgen.sizing.loads import decide_loads
+from blockgen.sizing.material import enter_material, resolve_material
 from blockgen.sizing.mating import Flange, flange
 from blockgen.sizing.outside import decide_height, decide_side_wall
 from blockgen.sizing.screw_list import decide_screw_into_flange
@@ -205,15 +206,13 @@ def _one_round(start: Ledger, parts: Parts, room: float) -> tuple[Ledger, Positi
 
 
 def _parts(ledger: Ledger) -> Parts:
+    decide_loads(ledger)
     block, base = resolve_material(ledger, "block"), resolve_material(ledger, "base")
-    for part, found in (("block", block), ("base", base)):
-        using = (f"{part}.material",)
-        ledger.decide(
-            f"{part}_expansion", found.expansion, "1/K", "linear expansion of the material", using, found.source
-        )
+    enter_material(ledger, "block", block)
+    enter_material(ledger, "base", base)
     bearing, motor = flange(ledger, "bearing"), flange(ledger, "motor")
     seats = [decide_seat_thread(ledger, f, block) for f in (bearing, motor)]
-    return Parts(bearing, motor, seats[0], seats[1], decide_base_screw(ledger), block, base)
+    return Parts(bearing, motor, seats[0], seats[1], decide_base_screw(ledger, block), block, base)
 
 
 def _inside(ledger: Ledger, parts: Parts) -> None:

@@ -8,7 +8,7 @@ from blockgen.mechanics.bolts import effective_bearing_diameter, stress_area, to
 from blockgen.plan import Fastener, Feature
 from blockgen.record import Ledger
 from blockgen.sizing.base_screws import BaseScrew
-from blockgen.sizing.joint import screw_preload, screw_torque
+from blockgen.sizing.joint import screw_preload, screw_torque, sure_preload
 from blockgen.sizing.mating import Flange
 from blockgen.sizing.seats import FLANGE_CLASS, lengths_source
 from blockgen.sizing.window import least_flange_engagement
@@ -77,7 +77,16 @@ def _tightening(ledger: Ledger, where: str, screw: Thread, grade: str) -> tuple[
         f"+ {mean:.7g} x {mu}); pitch, pitch diameter, half the mean diameter under the head"
     )
     ledger.decide(f"{where}_torque", round(torque, 2), "N*m", rule, (*using, f"{where}_preload"), _VDI)
+    _sure(ledger, where, preload)
     return round(preload, 1), round(torque, 2)
+
+
+def _sure(ledger: Ledger, where: str, preload: float) -> None:
+    """Enter the preload in N that remains after the scatter of the tool and embedding."""
+    scatter = f"practice.scatter_{ledger.text('base.tightening')}"
+    rule = f"{where}_preload / {scatter} - practice.embedding x {where}_preload"
+    using = (f"{where}_preload", scatter, "practice.embedding")
+    ledger.decide(f"{where}_preload_least", round(sure_preload(ledger, preload), 1), "N", rule, using, _VDI)
 
 
 def _base(ledger: Ledger, screw: BaseScrew, count: int) -> Fastener:
@@ -91,7 +100,7 @@ def _base(ledger: Ledger, screw: BaseScrew, count: int) -> Fastener:
     }
     return Fastener(
         "base", cap_screw(screw.thread.size).standard, screw.thread.size, ledger.number("base_screw_length"),
-        grade, count, torque, preload, ledger.number("base_engagement"), None, refs,
+        grade, count, torque, preload, ledger.number("base_engagement"), ledger.text("base_washer") or None, refs,
     )  # fmt: skip
 
 

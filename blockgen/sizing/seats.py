@@ -7,7 +7,8 @@ from dataclasses import dataclass
 
 from blockgen.mechanics.stripping import least_engagement_against_stripping
 from blockgen.record import Ledger
-from blockgen.sizing.joint import screw_preload, thread_limits
+from blockgen.sizing.flange_joint import bearing_pull, motor_screw_pull
+from blockgen.sizing.joint import screw_preload, screw_reserve, thread_limits
 from blockgen.sizing.mating import Flange
 from blockgen.sizing.rounding import up
 from blockgen.sizing.sources import CP, cited
@@ -49,20 +50,38 @@ def point_length(diameter: float, angle: float) -> float:
     return diameter / 2 / math.tan(math.radians(angle / 2))
 
 
-def decide_engagement(ledger: Ledger, key: str, screw: Thread, into: Material, grade: str) -> float:
-    """Decide the engagement in mm of a screw in a material: the usual floor, or more where the thread would strip."""
+def decide_engagement(
+    ledger: Ledger, key: str, screw: Thread, into: Material, grade: str, working: float = 0.0
+) -> float:
+    """Decide the engagement in mm of a screw in a material: the usual floor, or more where the thread would strip.
+
+    Args:
+        ledger: Ledger with the practice values; an entry is added.
+        key: Key of the entry.
+        screw: Thread of the screw.
+        into: Material of the tapped part.
+        grade: Property class of the screw.
+        working: Load in N that it must hold beside its full preload.
+    """
     factor_key = f"practice.engagement_{into.kind}"
     floor = ledger.number(factor_key) * screw.diameter
     safety = ledger.number("limits.strip_safety")
     preload = screw_preload(ledger, screw, grade)
     tensile = property_class(grade, screw.diameter).tensile
-    needed = least_engagement_against_stripping(preload, safety, thread_limits(screw), into.tensile_strength, tensile)
+    force = preload + working
+    needed = least_engagement_against_stripping(force, safety, thread_limits(screw), into.tensile_strength, tensile)
     value = up(max(floor, needed), 0.5)
     rule = (
         f"greater of {floor:.1f} (factor x d, {screw.designation} in {into.name}) and {needed:.1f} (no thread strips "
-        f"at {safety:g} x the full preload {preload / 1000:.1f} kN of class {grade}), up to 0.5"
+        f"at {safety:g} x the full preload {preload / 1000:.1f} kN of class {grade}"
+        f"{f' and a load of {working / 1000:.1f} kN' if working else ''}), up to 0.5"
     )
-    using = (factor_key, "limits.strip_safety", "practice.preload_use", "practice.thread_friction")
+    using = (
+        factor_key, "limits.strip_safety", "practice.preload_use", "practice.thread_friction", "thrust_away",
+        "motor.mass", "motor.centre_of_mass",
+    ) if working else (
+        factor_key, "limits.strip_safety", "practice.preload_use", "practice.thread_friction",
+    )  # fmt: skip
     ledger.decide(key, value, "mm", rule, using, "FED-STD-H28/2 areas, VDI 2230 preload form; floor: common practice")
     return value
 
@@ -73,7 +92,8 @@ def decide_seat_thread(ledger: Ledger, flange: Flange, block: Material) -> SeatT
     if flange.tapped:
         _no_seat_thread(ledger, end)
         return None
-    least = decide_engagement(ledger, f"{end}_engagement_least", screw, block, FLANGE_CLASS)
+    working = _working_load(ledger, flange)
+    least = decide_engagement(ledger, f"{end}_engagement_least", screw, block, FLANGE_CLASS, working)
     engagement = _decide_flange_screw(ledger, flange, least)
     depth = up(engagement + ledger.number("practice.thread_extra_pitches") * screw.pitch, 0.5)
     rule = f"{end}_engagement + practice.thread_extra_pitches x {end}_thread_pitch; up to 0.5"
@@ -88,6 +108,20 @@ def decide_seat_thread(ledger: Ledger, flange: Flange, block: Material) -> SeatT
     blind = round(drill + point + clear, 6)
     ledger.decide(f"{end}_blind_wall", blind, "mm", rule, (f"{end}_drill_depth",), CP)
     return SeatThread(least, depth, drill, point, blind)
+
+
+def _working_load(ledger: Ledger, flange: Flange) -> float:
+    """Return the load in N that a flange screw's thread must hold beside the preload; 0 where none is given.
+
+    Thrust pulls on the bearing's screws, weight on the motor's. What is more than the screw itself can take on is no
+    reason for a longer thread; the checks tell it.
+    """
+    records = ledger.frozen()
+    if flange.end == "bearing":
+        load = bearing_pull(records) / len(flange.positions)
+    else:
+        load = motor_screw_pull(records, flange.positions)
+    return min(load, screw_reserve(ledger, flange.thread, FLANGE_CLASS))
 
 
 def _decide_flange_screw(ledger: Ledger, flange: Flange, least: float) -> float:

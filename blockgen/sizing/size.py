@@ -18,8 +18,9 @@ from blockgen.sizing.dowels import dowel_features, lifting_features
 from blockgen.sizing.features import block_features
 from blockgen.sizing.frames import frames
 from blockgen.sizing.free_places import Surroundings, rule_of, surroundings
+from blockgen.sizing.hold_down import decide_held
 from blockgen.sizing.proving import proved
-from blockgen.sizing.rounds import Parts, decide_sizes
+from blockgen.sizing.rounds import Parts
 from blockgen.sizing.screw_list import fasteners
 from blockgen.sizing.summary_keys import DIMENSIONS
 from blockgen.spec.load import Spec
@@ -53,7 +54,7 @@ def _placed(problem: Problem, spec: Spec) -> Problem:
 def plan_from(records: Mapping[str, Record]) -> Plan:
     """Size one block from given and preset records; see ``size``."""
     try:
-        ledger, parts, positions = decide_sizes(complete(records))
+        ledger, parts, positions = decide_held(complete(records))
     except InfeasibleError as error:
         raise proved(error, records) from error
     seats = (parts.bearing_seat, parts.motor_seat)

@@ -8,7 +8,9 @@ DIMENSIONS = (
     "coupling_position", "shaft_gap", "journal_grip", "motor_grip",
     "bearing_thread", "bearing_engagement", "bearing_thread_depth", "bearing_drill_depth", "bearing_screw_length",
     "motor_thread", "motor_engagement", "motor_thread_depth", "motor_drill_depth", "motor_screw_length",
-    "base_screw", "base_screw_hole", "base_counterbore_diameter", "base_counterbore_depth", "base_screw_length",
-    "base_engagement", "base_thread_depth", "base_drill_depth", "base_pattern", "base_preload", "base_torque",
+    "base_screw", "base_screw_count", "base_screw_hole", "base_washer", "base_counterbore_diameter",
+    "base_counterbore_depth", "base_screw_length",
+    "base_engagement", "base_thread_depth", "base_drill_depth", "base_pattern", "base_preload",
+    "base_preload_least", "base_torque",
     "dowel_diameter", "lifting_thread",
 )  # fmt: skip

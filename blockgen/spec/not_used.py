@@ -15,21 +15,12 @@ from blockgen.spec.tables import MODELS
 _TABLES = ("family",)
 #: Keys by table, spelled as in the key table.
 _KEYS: Mapping[str, tuple[str, ...]] = {
-    "motor": (
-        "shaft_fit", "key_length", "key_width", "body_length", "mass", "centre_of_mass", "inertia", "brake",
-        "rated_torque",
-    ),
-    "bearing": ("axial_stiffness",),
-    "screw": (
-        "lead", "efficiency", "thrust_direction", "reversing", "axial_stiffness", "moved_mass",
-    ),
+    "motor": ("shaft_fit", "key_length", "key_width", "inertia", "brake", "rated_torque"),
     "coupling": ("flex_spacing", "mass"),
     "base": ("bed_stiffness",),
     "block": ("base_flatness",),
-    "limits": ("separation_safety", "block_stiffness_ratio", "first_frequency"),
     "drawing": ("projection", "sheet", "language", "general_tolerance", "number_format"),
-    "material": ("youngs_modulus", "poisson", "bearing_pressure"),
-}  # fmt: skip
+}
 
 
 def is_used(key: str) -> bool:

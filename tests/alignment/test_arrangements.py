@@ -1,19 +1,17 @@
 """The table of arrangements."""
 
-import dataclasses
-
 import pytest
 
 from blockgen.alignment.arrangements import arrangements
 from blockgen.alignment.chain import align
-from blockgen.alignment.plate import PlateValues, dowelled, separate_terms
+from blockgen.alignment.plate import dowelled, plate_values, separate_terms
 from blockgen.alignment.terms import offsets
 from tests.alignment.draws import lengths, off_by
 from tests.sizing.strategies import sized
 
 
-def rows(**options):
-    return {row.id: row for row in arrangements(sized(), **options)}
+def rows(limit=None, **plate):
+    return {row.id: row for row in arrangements(sized(plate=plate or {"plate_thickness": 20}), limit)}
 
 
 def test_one_block_beats_pins_and_pins_beat_screws():
@@ -33,16 +31,16 @@ def test_the_block_s_row_is_the_block_s_alignment():
 
 
 def test_the_dowelled_row_agrees_with_a_million_draws():
-    plan, values = sized(), PlateValues()
+    plan = sized()
+    values = plate_values(plan)
     drawn = lengths(offsets(separate_terms(plan, values, dowelled(values))), 77)
-    row = rows(values=values)["plate_dowelled"]
+    row = rows()["plate_dowelled"]
     for value, probability in ((row.p50, 0.5), (row.p95, 0.95), (row.p9973, 0.9973)):
         assert off_by(drawn, value, probability) < 3
 
 
 def test_values_change_the_row():
-    loose = dataclasses.replace(PlateValues(), plate_height_tolerance=0.1)
-    row = rows(values=loose)["plate_dowelled"]
+    row = rows(plate_height_tolerance=0.1)["plate_dowelled"]
     assert row.p95 > rows()["plate_dowelled"].p95
     assert "+-0.1" in {held.value for held in row.held}
 

@@ -75,8 +75,8 @@ def test_angle_is_judged_in_radians():
 
 def test_axial_movement_comes_from_the_layout():
     found = align(sized())  # length +-0.1, setting +-0.2
-    assert found.axial_worst == pytest.approx(0.2)
-    assert found.axial_judged == pytest.approx(0.19)
+    assert found.axial_worst == pytest.approx(0.05)
+    assert found.axial_judged == pytest.approx(0.0475)
 
 
 def test_reaction_and_life_need_the_stiffness():

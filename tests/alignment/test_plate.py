@@ -5,7 +5,6 @@ import dataclasses
 import pytest
 
 from blockgen.alignment.plate import (
-    PlateValues,
     dowelled,
     loosest,
     plate_values,
@@ -16,8 +15,10 @@ from blockgen.alignment.scatter import greatest
 from blockgen.alignment.terms import offsets
 from tests.sizing.strategies import sized
 
+VALUES = plate_values(sized())
 
-def terms(values=PlateValues()):  # noqa: B008 - frozen
+
+def terms(values=VALUES):
     return {t.id: t for t in separate_terms(sized(), values, dowelled(values))}
 
 
@@ -44,7 +45,7 @@ def test_fits_of_pins():
     assert loosest(8.0, "H7/m6") == pytest.approx(0.009)  # ISO 286-1: 8 H7 +0.015/0, m6 +0.015/+0.006
     assert loosest(8.0, "H7") == pytest.approx(0.009)
     assert loosest(8.0, "P7/m6") == 0.0
-    assert dowelled(PlateValues()).side == pytest.approx(0.0245)
+    assert dowelled(VALUES).side == pytest.approx(0.0245)
 
 
 def test_screws_leave_half_their_clearance():
@@ -55,12 +56,12 @@ def test_values_of_the_plan_win():
     plan = sized(plate={"plate_thickness": 30, "slot_fit": "H7/h6"})
     found = plate_values(plan)
     assert (found.plate_thickness, found.slot_fit) == (30.0, "H7/h6")
-    assert found.dowel_fit == PlateValues().dowel_fit
+    assert found.dowel_fit == VALUES.dowel_fit
 
 
 @pytest.mark.parametrize("name", ["plate_height_tolerance", "unit_height_tolerance", "plate_perpendicularity",
                                   "foot_flatness", "dowel_position"])  # fmt: skip
 def test_a_wider_tolerance_widens_the_worst_case(name):
-    wide = dataclasses.replace(PlateValues(), **{name: 2 * getattr(PlateValues(), name)})
-    reach = [sum(map(greatest, offsets(terms(values).values()))) for values in (PlateValues(), wide)]
+    wide = dataclasses.replace(VALUES, **{name: 2 * getattr(VALUES, name)})
+    reach = [sum(map(greatest, offsets(terms(values).values()))) for values in (VALUES, wide)]
     assert reach[1] > reach[0] + 1e-4

@@ -1,9 +1,6 @@
 """Use of the coupling, its reactions, bearing life, the sum of two uniform errors."""
 
-import numpy as np
 import pytest
-from hypothesis import given
-from hypothesis import strategies as st
 
 from blockgen.alignment.use import (
     Allowances,
@@ -55,26 +52,3 @@ def test_life_falls_with_the_cube():
 def test_life_needs_a_load():
     with pytest.raises(ValueError, match=r"give screw\.thrust"):
         ball_life_ratio(0.0, 10.0)
-
-
-def test_life_falls_with_the_cube():
-    assert ball_life_ratio(1000.0, 1000.0) == pytest.approx(1 / 8)
-    assert ball_life_ratio(1000.0, 0.0) == 1.0
-
-
-def test_life_needs_a_load():
-    with pytest.raises(ValueError, match=r"give screw\.thrust"):
-        ball_life_ratio(0.0, 10.0)
-
-
-@pytest.mark.parametrize(("first", "second"), [(0.1, 0.2), (0.2, 0.2), (0.005, 0.2), (0.0, 0.1)])
-def test_sum_of_two_uniforms_against_draws(first, second):
-    rng = np.random.default_rng(4)
-    drawn = np.abs(first * rng.uniform(-1, 1, 400_000) + second * rng.uniform(-1, 1, 400_000))
-    share = float(np.mean(drawn <= sum_of_two_uniforms(first, second, 0.95)))
-    assert share == pytest.approx(0.95, abs=3 * (0.95 * 0.05 / 400_000) ** 0.5)
-
-
-@given(st.floats(0, 1), st.floats(0, 1), st.floats(0.01, 0.99))
-def test_it_stays_below_the_worst_case(first, second, probability):
-    assert 0 <= sum_of_two_uniforms(first, second, probability) <= first + second + 1e-12

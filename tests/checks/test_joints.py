@@ -50,38 +50,3 @@ def test_bottoming(end):
 def test_base_screws_do_not_bottom(way):
     plan = sized(base={"screw_from": way})
     assert found(plan, "base_screw_bottoming").verdict == "pass"
-
-
-@pytest.mark.parametrize(
-    ("thrust", "word"), [(3000, "pass"), (9000, "fail"), (None, "not_assessed"), (0, "not_assessed")]
-)
-def test_slip(thrust, word):
-    plan = sized(screw={"thrust": thrust})
-    assert found(plan, "base_slip").verdict == word
-
-
-def test_slip_by_hand():
-    """Four screws, preload over scatter less embedding, friction 0.12."""
-    plan = sized()
-    sure = plan.number("base_preload") / 1.8 - 0.1 * plan.number("base_preload")
-    assert found(plan, "base_slip").value == pytest.approx(4 * sure * 0.12 / 3000, rel=1e-3)
-
-
-@pytest.mark.parametrize(
-    ("change", "better"),
-    [
-        ({"base": {"friction": 0.2}}, True),
-        ({"base": {"property_class": "12.9"}}, True),
-        ({"base": {"screw_count": 6}}, True),
-        ({"base": {"tightening": "angle"}}, True),
-        ({"base": {"tightening": "hand"}}, False),
-        ({"screw": {"thrust": 4000}}, False),
-    ],
-)
-def test_slip_goes_the_right_way(change, better):
-    plain, other = found(sized(), "base_slip").value, found(sized(**change), "base_slip").value
-    assert (other > plain) is better
-
-
-def test_dowels_are_not_added_to_friction():
-    assert found(sized(base={"dowels": 6}), "base_slip").value == found(sized(), "base_slip").value

@@ -104,3 +104,24 @@ def test_pressure_under_a_head():
 def test_hole_as_wide_as_the_head_is_refused():
     with pytest.raises(ValueError, match="hole of 13 mm under a bearing face of 13 mm: nothing bears, add a washer"):
         bolts.pressure_under_head(18600.0, 13.0, 13.0)
+
+
+def test_the_softer_part_takes_less():
+    assert bolts.load_factor(4.0, 1.0) == pytest.approx(0.2)
+    assert bolts.load_factor(1.0, 4.0) == pytest.approx(0.8)
+
+
+def test_a_pull_that_the_screw_shares_opens_the_joint_later():
+    assert bolts.pull_safety(1000.0, 500.0) == pytest.approx(2.0)
+    assert bolts.pull_safety(1000.0, 500.0, 0.2) == pytest.approx(2.5)
+    assert bolts.pull_safety(1000.0, 0.0) == math.inf
+
+
+def test_load_reserve_by_hand():
+    assert bolts.load_reserve(900.0, 10.0, 100.0, 0.25, 200.0) == pytest.approx(2.0)
+    assert bolts.load_reserve(900.0, 10.0, 100.0, 0.25, 0.0) == math.inf
+
+
+def test_a_thin_washer_does_not_spread_to_its_rim():
+    assert bolts.washer_bearing_diameter(14.0, 20.0, 1.0) == pytest.approx(15.6)
+    assert bolts.washer_bearing_diameter(14.0, 20.0, 5.0) == 20.0

@@ -79,6 +79,7 @@ def findings():
         return SimpleNamespace(
             id=name, title=f"Check of {name}", value=1.0, limit=2.0, unit="mm", margin=margin, verdict=verdict,
             explanation=f"because of {name}", inputs=inputs, source="common practice",
+            missing=("motor.peak_torque",) if verdict == "not_assessed" else (), stake="fail",
         )  # fmt: skip
 
     return (

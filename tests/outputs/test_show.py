@@ -94,3 +94,9 @@ def test_an_amount_that_is_no_pattern_is_value_and_unit():
     assert show.amount(Record("x", (), "mm", "sized", "")) == "() mm"
     assert show.quantity(7.1, "N*m") == "7.1 N\u00b7m"
     assert show.unit_sign("kg/m^3") == "kg/m3"
+
+
+def test_whole_numbers_keep_their_zeros():
+    assert show.significant(2400.0) == "2400"
+    assert show.significant(120000.0, 3) == "120000"
+    assert show.number(30.0, 0) == "30"

@@ -116,7 +116,7 @@ def test_no_preset_is_left_and_all_is_given_now(resolved):
 
 def test_tables_stand_in_the_order_of_the_contract(resolved):
     data = tomllib.loads(resolved[1])
-    order = "schema job motor bearing screw coupling base block limits thermal material drawing family"
+    order = "schema job motor bearing screw coupling base block limits thermal material drawing plate family"
     assert [name for name in order.split() if name in data] == list(data)
     assert set(data) >= {"thermal", "material", "family"}
     assert [f["name"] for f in data["family"]] == ["servo-80", "the other"]

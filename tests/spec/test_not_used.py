@@ -79,13 +79,13 @@ def test_a_used_key_would_be_noticed(records):
 
 def test_no_rule_reads_an_unused_table():
     rules = "\n".join(_sources("sizing", "checks"))
-    assert not re.findall(r"[\"'](?:thermal|plate|family)\.\w+", rules)
+    assert not re.findall(r"[\"'](?:family)\.\w+", rules)
 
 
 @pytest.mark.parametrize("key", sorted(USED))
 def test_every_other_key_is_read_somewhere(key):
     name = key.rpartition(".")[2]
-    homes = _sources("sizing", "checks", "outputs", "spec/fingerprint.py", "spec/load.py")
+    homes = _sources("sizing", "alignment", "checks", "outputs", "spec/fingerprint.py", "spec/load.py")
     assert any(re.search(rf"\b{name}\b", text) for text in homes)
 
 
@@ -104,7 +104,7 @@ def _text(file):
 
 def test_only_what_was_given_is_told():
     shown = {
-        "limits.parallel": given("limits.parallel", 0.1),
+        "base.bed_stiffness": given("base.bed_stiffness", 500.0),
         "motor.mass": replace(given("motor.mass", 2.8), origin="preset"),
         "motor.name": given("motor.name", "x"),
         "family.0.mass": given("family.0.mass", 2.0),
@@ -113,7 +113,7 @@ def test_only_what_was_given_is_told():
         "thermal.assembly_temperature": given("thermal.assembly_temperature", 20.0),
         "motor.brake": given("motor.brake", True),
     }
-    assert given_not_used(shown) == ("motor.brake", "limits.parallel", "[thermal]", "[[family]]")
+    assert given_not_used(shown) == ("motor.brake", "base.bed_stiffness", "[[family]]")
 
 
 def test_the_starter_shows_no_key_that_decides_nothing():
