@@ -57,7 +57,7 @@ def test_it_comes_from_today_s_spec(made, listed):
 
 
 def test_the_summary_is_today_s(made):
-    document = summary(made.plan, made.findings, made.status, made.spec_sha256)
+    document = summary(made.plan, made.findings, made.status, made.spec_sha256, made.alignment)
     assert json.loads(read(names.SUMMARY_JSON)) == json.loads(as_json(document))
 
 
@@ -66,7 +66,9 @@ def test_the_summary_to_read_is_today_s(made, listed):
     # the order of the files is that of the pipeline: what was modelled first
     ordered = {names.file_name(DEMO.name, role): role for role in names.CHOOSABLE} | names.ALWAYS
     assert roles == ordered
-    assert read(names.SUMMARY_MD) == summary_md(made.plan, made.findings, made.status, made.spec_sha256, ordered)
+    assert read(names.SUMMARY_MD) == summary_md(
+        made.plan, made.findings, made.status, made.spec_sha256, ordered, made.alignment
+    )
 
 
 def test_the_resolved_spec_is_today_s_and_means_the_same(made):
