@@ -9,6 +9,7 @@ from typing import Any
 from blockgen import __version__
 from blockgen.alignment.chain import Alignment
 from blockgen.checks.finding import Finding
+from blockgen.checks.formulas import formula_of
 from blockgen.checks.missing import missing
 from blockgen.mechanics.volume import reference_volume
 from blockgen.outputs.alignment_json import alignment_document
@@ -177,6 +178,7 @@ def finding_document(finding: Finding) -> dict[str, Any]:
         "margin": finding.margin,
         "verdict": finding.verdict,
         "explanation": finding.explanation,
+        "formula": formula_of(finding.id),
         "inputs": _inputs(finding.inputs),
         "source": finding.source,
     }

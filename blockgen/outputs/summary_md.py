@@ -14,6 +14,7 @@ from blockgen.outputs import alignment_rows, key_sizes, markdown, show
 from blockgen.outputs.alignment_json import METHOD
 from blockgen.outputs.assumptions import assumed_mating, assumed_otherwise
 from blockgen.outputs.cautions import cautions
+from blockgen.outputs.checks_in_full import checks_in_full
 from blockgen.outputs.summary_json import THINNEST, source
 from blockgen.outputs.torque_card import torque_card
 from blockgen.outputs.unused import unused_line
@@ -49,6 +50,7 @@ def summary_md(
         _torque_card(plan),
         *(() if alignment is None else (_alignment(plan, alignment),)),
         _checks(plan, findings),
+        checks_in_full(findings),
         _missing(plan, findings),
         _walls(plan),
         _words(plan),

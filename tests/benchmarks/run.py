@@ -64,6 +64,8 @@ def check_process(runs: int) -> Iterator[Row]:
     """``blockgen check`` as a whole process, and what it loads."""
     pair = in_turn(blockgen("check", str(SPEC)), python("-c", IMPORTS), runs)
     yield timed("check, whole process", pair, f'python -c "{IMPORTS}"', at_most=1.8)
+    pair = in_turn(blockgen("check", str(SPEC), "--arrangement", "plate"), python("-c", f"{IMPORTS}, numpy"), runs)
+    yield timed("check --arrangement plate, process", pair, f'python -c "{IMPORTS}, numpy"')
     loaded = sorted(modules_of("check", str(SPEC), "--quiet") & HEAVY)
     yield Row("check, heavy libraries loaded", ", ".join(loaded) or "none", "", "", "none", not loaded)
 
@@ -81,7 +83,7 @@ def build_process(runs: int) -> Iterator[Row]:
 
 
 def sizing(runs: int) -> Iterator[Row]:
-    """Reading, sizing and checking in a warm process."""
+    """Reading, sizing and checking in a warm process; the alignment has its own rows."""
     from blockgen import check, load_spec, size
     from blockgen.checks.status import status
     from blockgen.outputs.summary_json import summary
@@ -128,6 +130,20 @@ def memory(builds: int) -> Iterator[Row]:
               end <= 1.02 * warm)  # fmt: skip
 
 
+def alignment(runs: int) -> Iterator[Row]:
+    """The alignment of the demo in a warm process, beside a million draws of the same offsets."""
+    from alignment import measure
+
+    found = measure(runs)
+    yield timed("alignment, whole answer", found.whole, "a million draws of the offset alone", ms=10)
+    times = 1 / found.whole.ratio
+    yield Row("alignment, times as quick", f"{times:.0f} x", "a million draws of the offset alone", "", ">= 50 x",
+              times >= 50)  # fmt: skip
+    yield timed("shares of variance alone", found.only_shares, "the whole answer", ms=0.5)
+    worst = max(found.off.values())
+    yield Row("draws off P50, P95, P99.73, at most", f"{worst:.1f} std errors", "the exact law", "", "<= 3", worst <= 3)
+
+
 def lookups(runs: int) -> Iterator[Row]:
     """Standard tables: one command, and one answer in a warm process."""
     import isofits
@@ -152,7 +168,7 @@ def lookups(runs: int) -> Iterator[Row]:
     yield timed("lookup thread M10, warm", pair, "reading the table's file")
 
 
-GROUPS = ("check", "build", "sizing", "solid", "memory", "lookups")
+GROUPS = ("check", "build", "sizing", "alignment", "solid", "memory", "lookups")
 
 
 def rows(only: list[str], runs: int, builds: int) -> Iterator[Row]:
@@ -161,6 +177,7 @@ def rows(only: list[str], runs: int, builds: int) -> Iterator[Row]:
         "check": lambda: check_process(runs),
         "build": lambda: build_process(runs),
         "sizing": lambda: sizing(runs),
+        "alignment": lambda: alignment(runs),
         "solid": lambda: solid(runs),
         "memory": lambda: memory(builds),
         "lookups": lambda: lookups(runs),

@@ -44,6 +44,11 @@ class Callout:
     place: tuple[float, float]
 
 
+def count(plan: Plan, group: str) -> int:
+    """Return how many alike features a group has."""
+    return sum(feature.group == group for feature in plan.features)
+
+
 def draw_block(plan: Plan, path: Path, metadata: Mapping[str, str]) -> None:
     """Draw the block seen from the bearing end and from the motor end."""
     meshes = face_meshes(build_block(plan))
@@ -71,8 +76,10 @@ def _bearing_callouts(plan: Plan) -> tuple[Callout, ...]:
         Callout(
             f"bearing bore\n{plan.number('bearing_bore'):g} H7", (0, bore * 0.87, height - bore * 0.5), (0.01, 0.34)
         ),
-        Callout(f"4 x {plan.text('bearing_thread')} tapped", thread, (0.01, 0.72)),
-        Callout(f"base screws, 4 x {plan.text('base_screw')},\nfrom above", screw, (0.02, 0.88)),
+        Callout(f"{count(plan, 'bearing_threads')} x {plan.text('bearing_thread')} tapped", thread, (0.01, 0.72)),
+        Callout(
+            f"base screws, {count(plan, 'base_screws')} x {plan.text('base_screw')},\nfrom above", screw, (0.02, 0.88)
+        ),
         Callout("dowel hole", dowel, (0.27, 0.96)),
         Callout("window\nfor the coupling", ((window.low[0] + window.high[0]) / 2, 6, body.height), (0.74, 0.94)),
         Callout("base (z = 0)", (body.length * 0.55, -body.width / 2, 0), (0.76, 0.10)),
@@ -93,7 +100,7 @@ def _motor_callouts(plan: Plan) -> tuple[Callout, ...]:
             (body.length, bore * 0.72, height - bore * 0.70),
             (0.85, 0.22),
         ),
-        Callout(f"4 x {plan.text('motor_thread')} tapped", thread, (0.80, 0.77)),
+        Callout(f"{count(plan, 'motor_threads')} x {plan.text('motor_thread')} tapped", thread, (0.80, 0.77)),
         Callout(
             f"opening {2 * opening:g}",
             (body.length - plan.number("motor_bore_depth"), opening * 0.9, height + opening * 0.45),
