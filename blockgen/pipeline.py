@@ -15,6 +15,7 @@ from blockgen.checks.finding import Finding
 from blockgen.checks.status import status
 from blockgen.errors import InputError, Problem
 from blockgen.outputs import names
+from blockgen.outputs.alignment_json import with_arrangements
 from blockgen.outputs.folder import new_set
 from blockgen.outputs.manifest import manifest
 from blockgen.outputs.spec_toml import spec_toml
@@ -156,9 +157,10 @@ def _write_words(made: Design, place: Path, folder: Path, roles: Iterable[str]) 
     """Write summary and spec."""
     start = names.stem(made.plan)
     listed = {names.file_name(start, role): role for role in roles} | names.ALWAYS
+    rows = compare_arrangements(made, "plate")
     document = summary(made.plan, made.findings, made.status, made.spec_sha256, made.alignment)
-    _write(place / names.SUMMARY_JSON, as_json(document))
-    text = summary_md(made.plan, made.findings, made.status, made.spec_sha256, listed, made.alignment)
+    _write(place / names.SUMMARY_JSON, as_json(with_arrangements(document, rows)))
+    text = summary_md(made.plan, made.findings, made.status, made.spec_sha256, listed, made.alignment, rows)
     _write(place / names.SUMMARY_MD, text)
     _write(place / names.SPEC_TOML, spec_toml(made.spec, made.plan, folder))
     return dict(names.ALWAYS)

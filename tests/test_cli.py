@@ -174,12 +174,62 @@ def test_quiet_still_tells_failures(spec, verdicts, capsys, wanted, options, tol
 
 
 def test_json_is_the_summary_and_nothing_else(spec, verdicts, capsys):
-    assert run(["check", spec, "--json"]) == 0
+    assert run(["check", spec, "--json", "--arrangement", "plate"]) == 0  # a build always compares them
     captured = capsys.readouterr()
     assert captured.err == ""
     document = json.loads(captured.out)
     run(["build", spec, "--only", "summary", "--quiet"])
     assert document == json.loads(Path("out/J-001_A/summary.json").read_text())
+
+
+def test_the_separate_arrangement_stands_beside_the_block(spec, verdicts, capsys):
+    assert run(["check", spec]) == 0
+    alone = capsys.readouterr().out
+    assert run(["check", spec, "--arrangement", "plate"]) == 0
+    out = capsys.readouterr().out
+    heading = "This block beside a separate motor plate and a foot-mounted unit"
+    assert heading in out
+    assert heading not in alone
+    for told in ("one-piece block", "motor plate and foot-mounted unit, dowelled", "to be held", "Setups", "Fitted"):
+        assert told in out
+    assert run(["check", spec, "--arrangement", "block"]) == 0
+    assert capsys.readouterr().out == alone
+
+
+@pytest.mark.parametrize("options", [[], ["--json"], ["--quiet"]])
+def test_an_arrangement_that_is_not_known_is_wrong_input(spec, verdicts, capsys, options):
+    assert run(["check", spec, "--arrangement", "nonsense", *options]) == 2
+    captured = capsys.readouterr()
+    told = " ".join((captured.out + captured.err).split())
+    for word in ("--arrangement", "nonsense", "plate"):
+        assert word in told
+
+
+def test_keys_of_the_separate_arrangement_change_its_row_and_not_the_block_s(spec, verdicts, capsys):
+    def p95():
+        assert run(["check", spec, "--arrangement", "plate", "--json"]) == 0
+        rows = json.loads(capsys.readouterr().out)["alignment"]["arrangements"]
+        return {row["id"]: row["p95"] for row in rows}
+
+    before = p95()
+    Path(spec).write_text(starter_spec() + "\n[plate]\nplate_height_tolerance = 0.2\n")
+    after = p95()
+    assert after["block"] == before["block"]
+    assert after["plate_dowelled"] > before["plate_dowelled"]
+
+
+def test_json_has_the_arrangements_where_they_are_asked_for(spec, verdicts, capsys):
+    assert run(["check", spec, "--json"]) == 0
+    alone = json.loads(capsys.readouterr().out)
+    assert run(["check", spec, "--json", "--arrangement", "plate"]) == 0
+    captured = capsys.readouterr()
+    assert captured.err == ""
+    document = json.loads(captured.out)
+    rows = document["alignment"].pop("arrangements")
+    assert document == alone
+    assert [row["id"] for row in rows] == ["block", "plate_dowelled", "plate_screwed"]
+    assert [row["p95"] for row in rows] == sorted(row["p95"] for row in rows)
+    assert all(row["held"] and row["setups"] and row["fitted_features"] for row in rows)
 
 
 def test_what_cannot_exist_tells_the_cure(capsys):

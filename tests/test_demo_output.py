@@ -15,12 +15,13 @@ from pathlib import Path
 import pytest
 
 from blockgen.outputs import names
+from blockgen.outputs.alignment_json import with_arrangements
 from blockgen.outputs.manifest import set_is_whole
 from blockgen.outputs.spec_toml import spec_toml
 from blockgen.outputs.summary_json import summary
 from blockgen.outputs.summary_md import summary_md
 from blockgen.outputs.tidy import as_json
-from blockgen.pipeline import design
+from blockgen.pipeline import compare_arrangements, design
 from blockgen.spec.fingerprint import spec_hash
 from blockgen.spec.load import load_spec
 from tests.pictures.shape_hash import shape_hash
@@ -58,6 +59,7 @@ def test_it_comes_from_today_s_spec(made, listed):
 
 def test_the_summary_is_today_s(made):
     document = summary(made.plan, made.findings, made.status, made.spec_sha256, made.alignment)
+    document = with_arrangements(document, compare_arrangements(made, "plate"))
     assert json.loads(read(names.SUMMARY_JSON)) == json.loads(as_json(document))
 
 
@@ -67,8 +69,9 @@ def test_the_summary_to_read_is_today_s(made, listed):
     ordered = {names.file_name(DEMO.name, role): role for role in names.CHOOSABLE} | names.ALWAYS
     assert roles == ordered
     assert read(names.SUMMARY_MD) == summary_md(
-        made.plan, made.findings, made.status, made.spec_sha256, ordered, made.alignment
-    )
+        made.plan, made.findings, made.status, made.spec_sha256, ordered, made.alignment,
+        compare_arrangements(made, "plate"),
+    )  # fmt: skip
 
 
 def test_the_resolved_spec_is_today_s_and_means_the_same(made):

@@ -2,6 +2,7 @@ import json
 import os
 import subprocess
 import sys
+import tomllib
 from pathlib import Path
 
 import pytest
@@ -107,6 +108,37 @@ def test_the_resolved_spec_builds_the_same_block(spec, tmp_path):
     first, second = (json.loads((made.folder / "summary.json").read_text()) for made in (one, two))
     assert without_origins(first) == without_origins(second)
     assert two.status == one.status
+
+
+def test_a_rebuilt_set_still_warns_of_data_that_no_data_sheet_has_shown(tmp_path):
+    demo = Path(blockgen.__file__).parents[1] / "presets" / "examples" / "spray_carriage_servo.toml"
+    one = pipeline.build(demo, tmp_path / "one", only=[])
+    two = pipeline.build(one.folder / "spec.toml", tmp_path / "two", only=[])
+    warned = [
+        {f.id: f.explanation for f in made.findings if f.id.endswith("_data_sheet") and f.verdict == "warn"}
+        for made in (one, two)
+    ]
+    assert set(warned[0]) == {"motor_data_sheet", "bearing_data_sheet", "coupling_data_sheet"}
+    assert warned[0] == warned[1]
+    resolved = tomllib.loads((two.folder / "spec.toml").read_text(encoding="utf-8"))
+    for table, preset in (("motor", "servo-80"), ("bearing", "bearing-unit-15"), ("coupling", "bellows-45")):
+        assert resolved[table]["data_source"].startswith(f"preset {preset}: ")
+        assert resolved[table]["data_source"].endswith("(representative)")
+        assert "preset" not in resolved[table]
+
+
+def test_a_data_source_of_one_s_own_ends_the_warning(tmp_path):
+    demo = Path(blockgen.__file__).parents[1] / "presets" / "examples" / "spray_carriage_servo.toml"
+    text = demo.read_text(encoding="utf-8")
+    named = text.replace('preset = "servo-80"', 'preset = "servo-80"\ndata_source = "data sheet of 2024-05-02"')
+    assert named != text
+    (tmp_path / "axis.toml").write_text(named, encoding="utf-8")
+    made = pipeline.build(tmp_path / "axis.toml", tmp_path / "out", only=[])
+    again = pipeline.build(made.folder / "spec.toml", tmp_path / "again", only=[])
+    for one in (made, again):
+        assert {f.id for f in one.findings if f.id.endswith("_data_sheet")} == {
+            "bearing_data_sheet", "coupling_data_sheet",
+        }  # fmt: skip
 
 
 def without_origins(of):

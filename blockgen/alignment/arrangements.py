@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from blockgen.alignment.planar import exceeding_circle, percentile_of, planar_law
 from blockgen.alignment.plate import PlateValues, dowelled, plate_values, screwed, separate_terms
@@ -88,10 +88,16 @@ def arrangements(plan: Plan, limit: float | None = None) -> tuple[Arrangement, .
     with_pins = separate_terms(plan, known, dowelled(known))
     loose = separate_terms(plan, known, screwed(plan))
     return (
-        _isotropic_row(_BLOCK, terms_of(plan), _held_block(plan), limit),
+        _isotropic_row(_of_block(plan), terms_of(plan), _held_block(plan), limit),
         _planar_row(_DOWELLED, with_pins, (*_held_plate(plan, known), *_held_pins(known)), limit),
         _planar_row(_SCREWED, loose, _held_plate(plan, known), limit),
     )
+
+
+def _of_block(plan: Plan) -> _Making:
+    """Return the block's making; its own dowels are fitted holes too, two in the block and two in the base."""
+    pins = sum(feature.kind == "dowel_hole" for feature in (*plan.features, *plan.base_features))
+    return replace(_BLOCK, fitted=_BLOCK.fitted + pins)
 
 
 def _isotropic_row(making: _Making, terms: Sequence[Term], held: tuple[Held, ...], limit: float | None) -> Arrangement:

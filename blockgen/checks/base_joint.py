@@ -65,7 +65,7 @@ def slip(plan: Plan, places: Places, state: joint.ScrewState) -> Finding:
     ask = Question(
         "base_slip", "Base joint holds the thrust by friction",
         ("slip_safety_wanted", "base_preload", "base_preload_least", "base.friction", "base_pattern", "base.tightening",
-         "practice.embedding", *_LOADS),
+         f"practice.scatter_{plan.text('base.tightening')}", "practice.embedding", *_LOADS),
         "the block slips on the base: larger or more screws, a higher class or a better tool", _STATICS,
     )  # fmt: skip
     blank = _no_thrust(plan, ask)
@@ -105,7 +105,7 @@ def screw_load(plan: Plan, state: joint.ScrewState) -> Finding:
     ask = Question(
         "base_screw_load", "Base screws bear what tilting adds to their preload",
         ("base_preload", "practice.preload_use", "practice.cone_tangent", "practice.screw_modulus", "base_screw_length",
-         "thermal.block_temperature", *_LOADS),
+         "thermal.block_temperature", "thermal.assembly_temperature", *_LOADS),
         "the most loaded base screw is overloaded: larger or more screws, or tighten to less of the yield point",
         f"{_VDI}: what tightening leaves of the yield point", "warn",
     )  # fmt: skip
@@ -136,11 +136,14 @@ def head_pressure(plan: Plan, fastener: Fastener, state: joint.ScrewState) -> Fi
     face, hole = plan.number("base_bearing_diameter"), plan.number("base_screw_hole")
     pressure = pressure_under_head(force, face, hole)
     allowed = plan.records[limit].value
-    most = torque * allowed / pressure if isinstance(allowed, float | int) else math.nan
+    most = math.nan
+    if isinstance(allowed, float | int) and fastener.preload:
+        most = torque * max(allowed * force / pressure - state.felt, 0.0) / fastener.preload
     ask = Question(
         "base_head_pressure", f"Pressure of the base screws' heads on the {part}",
         ("base_preload", "base_bearing_diameter", "base_screw_hole", "base_washer", limit, f"{part}.material"),
-        f"the heads sink in and preload is lost: {_cure(plan)}tighten with at most {most:.3g} N*m",
+        f"the heads sink in and preload is lost: {_cure(plan)}tighten with at most {most:.3g} N*m and see that slip "
+        "still holds",
         f"{_VDI}: p = F / A; limit of the material's table",
     )  # fmt: skip
     if not isinstance(allowed, float | int):

@@ -58,6 +58,11 @@ def bearing_pull(plan: Plan, fastener: Fastener) -> Finding:
     if "slip_safety_wanted" not in plan.records:
         return not_assessed(plan, ask, "screw.thrust", *(missing or ("screw.thrust",)))
     pull = joint.bearing_pull(plan.records)
+    if pull <= 0 and plan.records["screw.reversing"].value is True:
+        text = (
+            "the thrust reverses but is said to act towards the motor only: give thrust_direction both, or no reversing"
+        )
+        return remark(plan, ask, "warn", text)
     if pull <= 0:
         seated = remark(plan, ask, "pass", "the thrust acts towards the motor and presses the flange on to its seat")
         return unless_missing(plan, ask, seated, missing)

@@ -20,6 +20,8 @@ _OWN_KEYS = frozenset({"screw.thrust", "screw.moved_mass", "screw.thrust_directi
 _WEIGHT: Mapping[Verdict, int] = {"fail": 10, "warn": 1}
 # Without confirmed mating geometry nothing is released.
 _STATUS_WEIGHT = 100
+# A run-out that is only assumed: the alignment is judged with it, and the maker's value may be better or worse.
+_ASSUMED = 5
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,6 +51,10 @@ def missing(plan: Plan, findings: Sequence[Finding]) -> tuple[Missing, ...]:
         for key in finding.missing:
             waiting.setdefault(key, []).append(finding.id)
             ranks[key] = ranks.get(key, 0) + _WEIGHT.get(finding.stake, 0)
+    for cause in plan.contributors:
+        record = plan.records.get(cause.characteristic)
+        if record is not None and record.origin == "assumed" and "." in record.key and record.key not in waiting:
+            waiting[record.key], ranks[record.key] = ["shaft_offset", "shaft_angle", "coupling_use_likely"], _ASSUMED
     order = sorted(waiting, key=lambda key: (-ranks[key], key))
     return tuple(Missing(key, who_knows(key), tuple(waiting[key]), ranks[key]) for key in order)
 

@@ -10,6 +10,9 @@ from blockgen.checks.finding import Finding, Question, at_most, not_assessed, re
 from blockgen.plan import Plan
 
 _EXACT = "exact two-dimensional statistics of the contributors (Fourier-Bessel sum)"
+_BLOCK = (
+    "bearing_bore", "motor_bore", "block.coaxiality", "block.seat_perpendicularity", "coupling_position", "length",
+)  # fmt: skip
 _MEND = "tighten the contributor with the greatest gain, see the alignment section"
 
 
@@ -31,7 +34,8 @@ def _percent(alignment: Alignment) -> str:
 def _spread(plan: Plan, what: str, spread: Spread, percent: str, unit: str, scale: float) -> Finding:
     """Compare offset or angle at the probability asked for with the coupling's allowance."""
     allow = {"offset": "parallel", "angle": "angular"}[what]
-    keys = (f"limits.{allow}", f"coupling.allow_{allow}", "limits.probability")
+    causes = tuple(cause.characteristic for cause in plan.contributors if cause.characteristic in plan.records)
+    keys = (f"limits.{allow}", f"coupling.allow_{allow}", "limits.probability", *causes, *_BLOCK)
     ask = Question(
         f"shaft_{what}", f"Shaft {what} at the coupling, not exceeded with {percent}", keys, _MEND, _EXACT, "fail",
     )  # fmt: skip
@@ -44,7 +48,10 @@ def _use(plan: Plan, alignment: Alignment, case: str, percent: str) -> Finding:
     """Compare the sum of fractions with what may be used: all of it at worst, less of it statistically."""
     likely, use = case == "likely", alignment.use
     title = f"Use of the coupling, {f'percentiles at {percent} added' if likely else 'worst case'}"
-    keys = ("coupling.allow_parallel", "coupling.allow_angular", "coupling.allow_axial", "limits.coupling_use")
+    keys = (
+        "coupling.allow_parallel", "coupling.allow_angular", "coupling.allow_axial", "limits.coupling_use",
+        "practice.setting_tolerance", "practice.axial_left",
+    )  # fmt: skip
     miss = f"offset, angle and axial movement together use up the coupling; {_MEND}"
     source = f"sum of fractions, common practice; {use.label}" if likely else "sum of fractions, common practice"
     ask = Question(f"coupling_use_{case}", title, keys, miss, source, "fail" if likely else "warn")
@@ -60,8 +67,9 @@ def _heat(plan: Plan, alignment: Alignment) -> Iterator[Finding]:
     ask = Question(
         "heat", "Height error of screw to guide from heat",
         ("thermal.block_temperature", "thermal.nut_side_temperature", "thermal.assembly_temperature", "shaft_height",
-         "block_expansion", "base_expansion"),
-        "", "height x difference of expansion and temperature (engineering formula)",
+         "block_expansion", "base_expansion", "screw.nut_distance_min", "practice.motor_flange_expansion",
+         "practice.bearing_housing_expansion", "motor_bore", "bearing_bore"),
+        "", "height x difference of expansion and temperature (engineering formula)", "pass",
     )  # fmt: skip
     if heat is None:
         yield not_assessed(plan, ask, "[thermal] with assembly, block and nut_side temperature")
@@ -81,12 +89,13 @@ def _life(plan: Plan, alignment: Alignment) -> Finding:
     """State what the coupling's reaction costs the fixed bearing."""
     ask = Question(
         "ball_life", "Ball life with the coupling's radial reaction over life without it",
-        ("coupling.radial_stiffness", "screw.thrust"), "", "ISO 281 life exponent 3, from memory",
+        ("coupling.radial_stiffness", "screw.thrust"), "", "ISO 281 life exponent 3, from memory", "pass",
     )  # fmt: skip
     if alignment.life_ratio is None or alignment.reaction.force is None:
-        return not_assessed(plan, ask, "coupling.radial_stiffness or screw.thrust")
+        lacking = tuple(key for key in ("coupling.radial_stiffness", "screw.thrust") if key not in plan.records)
+        return not_assessed(plan, ask, " and ".join(lacking), *lacking)
     text = (
-        f"ratio {alignment.life_ratio:.3f}: the reaction of {alignment.reaction.force:.1f} N is added to the thrust "
-        "in full, the unfavourable case"
+        f"ratio {alignment.life_ratio:.3f} at the thrust given, the reaction of {alignment.reaction.force:.1f} N added "
+        "in full; at a lower mean load the loss is greater"
     )
     return remark(plan, ask, "pass", text)

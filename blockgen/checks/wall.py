@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
-from blockgen.checks.finding import Finding, Question, at_least, not_assessed
+from blockgen.checks.finding import Finding, Question, at_least, not_assessed, remark
 from blockgen.mechanics.beams import (
     body_inertia,
     cantilever_stiffness,
@@ -88,8 +88,11 @@ def stiffness_ratio(plan: Plan) -> Finding:
     drive = in_series(*(plan.number(key) for key in needed))
     ratio = whole / 1000 / drive
     cost = f"block {size}, screw and bearing {drive:.3g} N/um: the block takes {1 / (1 + ratio):.0%}; {_DOUBT}"
-    ask = replace(ask, miss=f"{ask.miss}; {cost}")
-    return at_least(plan, ask, ratio, plan.number("limits.block_stiffness_ratio"), "", cost)
+    ask, limit = replace(ask, miss=f"{ask.miss}; {cost}"), plan.number("limits.block_stiffness_ratio")
+    if alone / 1000 / drive < limit <= ratio:
+        between = f"between {alone / 1000 / drive:.2g} (standing wall alone) and {ratio:.3g} (side walls helping)"
+        return remark(plan, ask, "not_assessed", f"{between} against {limit:g}: too rough to tell; {cost}")
+    return at_least(plan, ask, ratio, limit, "", cost)
 
 
 def rotation_stiffness(plan: Plan) -> float:

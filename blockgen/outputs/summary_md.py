@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 
 from blockgen import __version__
-from blockgen.alignment.arrangements import arrangements
+from blockgen.alignment.arrangements import Arrangement
 from blockgen.alignment.chain import Alignment
 from blockgen.checks.finding import Finding
 from blockgen.checks.missing import missing
@@ -29,6 +29,7 @@ def summary_md(
     spec_sha256: str,
     files: Mapping[str, str],
     alignment: Alignment | None = None,
+    rows: tuple[Arrangement, ...] = (),
 ) -> str:
     """Return the summary as Markdown.
 
@@ -39,6 +40,7 @@ def summary_md(
         spec_sha256: Hash of the resolved spec.
         files: Role by name of the files in the set.
         alignment: How far out of line the shafts will be; left out without it.
+        rows: Arrangements side by side; left out without them.
     """
     sections = (
         _head(plan, status, spec_sha256),
@@ -48,7 +50,7 @@ def summary_md(
         _features(plan),
         _screws(plan),
         _torque_card(plan),
-        *(() if alignment is None else (_alignment(plan, alignment),)),
+        *(() if alignment is None else (_alignment(alignment, rows),)),
         _checks(plan, findings),
         checks_in_full(findings),
         _missing(plan, findings),
@@ -137,10 +139,10 @@ def _screws(plan: Plan) -> str:
     return markdown.heading("Screws and pins") + "\n" + table
 
 
-def _alignment(plan: Plan, alignment: Alignment) -> str:
+def _alignment(alignment: Alignment, rows: tuple[Arrangement, ...]) -> str:
     right = alignment_rows.SPREAD_COLUMNS[1:]
-    limit = alignment.offset.limit
-    side_by_side = alignment_rows.arrangement_rows(arrangements(plan, limit))
+    side_by_side = alignment_rows.arrangement_rows(rows)
+    columns = alignment_rows.ARRANGEMENT_COLUMNS
     parts = (
         markdown.heading("Alignment of the shafts"),
         markdown.paragraph(f"At the coupling's centre, x = {show.number(alignment.centre, 2)} mm: {METHOD}."),
@@ -149,8 +151,8 @@ def _alignment(plan: Plan, alignment: Alignment) -> str:
         markdown.table(alignment_rows.SHARE_COLUMNS, alignment_rows.share_rows(alignment), "Nothing.", right),
         markdown.heading("What one step tighter would buy", 3),
         markdown.table(alignment_rows.DECISION_COLUMNS, alignment_rows.decision_rows(alignment), "Nothing."),
-        markdown.heading("This block beside a separate motor plate and a foot-mounted unit", 3),
-        markdown.table(alignment_rows.ARRANGEMENT_COLUMNS, side_by_side, "", alignment_rows.ARRANGEMENT_COLUMNS[1:6]),
+        markdown.heading("This block beside a separate motor plate and a foot-mounted unit, cold and without load", 3),
+        markdown.table(columns, side_by_side, "Not compared.", columns[1:6]),
     )
     return "\n".join(parts)
 

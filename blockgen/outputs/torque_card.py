@@ -61,9 +61,12 @@ def torque_card(plan: Plan) -> tuple[TorqueLine, ...]:
 def _line(plan: Plan, fastener: Fastener, torque: float) -> TorqueLine:
     holes = [f for f in plan.features if f.group in _GROUPS.get(fastener.where, ())]
     tool = plan.text("base.tightening")
+    words = _TOOLS.get(tool, tool or "torque wrench")
+    if fastener.where == "motor_flange" and plan.text("motor.fastening") == "tapped":
+        words += "; not above what the motor's maker allows for the threads in its flange"
     return TorqueLine(
         fastener.where, show.fastener(fastener), fastener.property_class,
-        tuple(round(share * torque, 2) for share in STEPS), crosswise(holes), _TOOLS.get(tool, tool or "torque wrench"),
+        tuple(round(share * torque, 2) for share in STEPS), crosswise(holes), words,
         cap_screw(fastener.size).key_size, fastener.engagement, fastener.washer, _preloads(plan, fastener),
     )  # fmt: skip
 
@@ -76,7 +79,7 @@ def _preloads(plan: Plan, fastener: Fastener) -> tuple[float, float] | None:
 
 
 def crosswise(holes: Sequence[Feature]) -> tuple[str, ...]:
-    """Return hole ids in the order of tightening: always the one furthest from the last, the middle ones first.
+    """Return hole ids in the order of tightening: from the middle outwards, each time the one furthest from the last.
 
     Among equally far ones the lower id comes first (common practice: crosswise, from the middle outwards).
     """
@@ -89,7 +92,9 @@ def crosswise(holes: Sequence[Feature]) -> tuple[str, ...]:
     order = [at]
     last = left.pop(at)
     while left:
-        at = max(left, key=lambda name: round(math.dist(left[name], last), 6))
+        near = min(round(math.dist(place, middle), 6) for place in left.values())
+        ring = [name for name, place in left.items() if round(math.dist(place, middle), 6) <= near]
+        at = max(ring, key=lambda name: round(math.dist(left[name], last), 6))
         order.append(at)
         last = left.pop(at)
     return tuple(order)

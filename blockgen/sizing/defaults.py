@@ -119,7 +119,6 @@ _PLAIN: tuple[tuple[str, Value, str, str, str], ...] = (
     ("bearing.bolt_count", 4, "", "usual count", CP),
     ("bearing.bolt_angle", 45.0, "deg", "holes on the diagonals", CP),
     ("screw.thrust_direction", "both", "", "unfavourable direction is taken", CP),
-    ("screw.reversing", True, "", "a feed axis reverses", CP),
     ("coupling.name", "coupling", "", "name when none is given", CP),
     ("coupling.clearance", 2.0, "mm", "clearance to hardware and around the swing", CP),
     ("coupling.gap_min", 1.0, "mm", "shaft ends must not touch", CP),
@@ -269,6 +268,13 @@ def _grip_least(ledger: Ledger, end: str, shaft: str) -> None:
     assume(ledger, key, value, "mm", "min(diameter, 0.9 x grip_max)", shaft, "coupling.grip_max")
 
 
+def _thrust_defaults(ledger: Ledger) -> None:
+    """A thrust that is said to act one way does not reverse unless the spec says so."""
+    both = ledger.text("screw.thrust_direction") == "both"
+    rule = "a feed axis reverses" if both else "the thrust is said to act one way only"
+    assume(ledger, "screw.reversing", both, "", rule, "screw.thrust_direction")
+
+
 def _journal_smooth(ledger: Ledger) -> None:
     value = ledger.number("screw.journal_reach") - ledger.number("bearing.nut_reach")
     rule = "screw.journal_reach - bearing.nut_reach; smooth from the lock nut to the end"
@@ -290,4 +296,5 @@ def complete(records: Mapping[str, Record]) -> Ledger:
     _bearing_defaults(ledger)
     _coupling_defaults(ledger)
     _journal_smooth(ledger)
+    _thrust_defaults(ledger)
     return ledger

@@ -13,6 +13,8 @@ from blockgen.standards.threads import Thread
 from blockgen.standards.washers import Washer, washer, washer_sizes
 
 _STANDARD = "ISO 7092"
+# Classes whose screws ask for hardened washers (common practice, no source).
+_HARD = ("10.9", "12.9")
 _PRESSURE = "VDI 2230 form, from memory: p = F / A"
 
 
@@ -49,7 +51,8 @@ def _small_washer(screw: Thread) -> Washer | None:
 
 
 def _with_washer(ledger: Ledger, screw: Thread, small: Washer, using: tuple[str, ...], why: str) -> float:
-    name = f"{_STANDARD} {screw.size}"
+    hard = ledger.text("base.property_class") in _HARD
+    name = f"{_STANDARD} {screw.size} {'300' if hard else '200'} HV"
     source = f"{_PRESSURE}; {cited('washers')}"
     ledger.decide("base_washer", name, "", f"washer under the head: {why} allowed", using, source)
     ledger.decide("base_washer_thickness", small.thickness, "mm", "of the washer", ("base_washer",), cited("washers"))

@@ -192,3 +192,25 @@ def test_a_sized_block_holds_its_threads_and_screws():
         plan = four(base={"property_class": grade})
         assert found(plan, "base_strip").verdict == "pass"
         assert found(plan, "base_screw_load").verdict == "pass"
+
+
+@pytest.mark.parametrize("gravity", ["-x", "+x"])
+def test_an_upright_axis_warns_of_what_falls(gravity):
+    told = found(four(job={"gravity": gravity}, screw={"moved_mass": 38}), "falling_load")
+    assert (told.verdict, told.value) == ("warn", None)
+    assert "38 kg falls when the coupling is opened" in told.explanation
+
+
+@pytest.mark.parametrize("gravity", ["-z", "+z", "-y", "+y"])
+def test_a_level_axis_has_nothing_to_fall(gravity):
+    assert "falling_load" not in {f.id for f in base_joint(four(job={"gravity": gravity}))}
+
+
+@pytest.mark.parametrize(("brake", "told"), [(True, "does not hold it"), (False, "no brake"), (None, "no brake")])
+def test_a_brake_on_the_motor_does_not_hold_what_hangs_on_the_screw(brake, told):
+    motor = {} if brake is None else {"brake": brake}
+    assert told in found(four(job={"gravity": "-x"}, motor=motor), "falling_load").explanation
+
+
+def test_a_mass_that_is_not_given_falls_all_the_same():
+    assert "a mass that is not given falls" in found(four(job={"gravity": "-x"}), "falling_load").explanation

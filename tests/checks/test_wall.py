@@ -22,9 +22,18 @@ def test_estimates_say_so_and_are_never_called_safe():
 
 
 def test_the_ratio_by_hand():
-    plan = sized(**STIFF)
+    plan = sized(**STIFF, limits={"block_stiffness_ratio": 1})
     drive = 1 / (1 / 95 + 1 / 150)
     assert found(plan, "block_stiffness").value == pytest.approx(block_stiffness(plan)[1] / 1000 / drive, rel=1e-4)
+
+
+def test_a_ratio_that_only_the_side_walls_reach_is_not_passed():
+    plan = sized(**STIFF)
+    alone, whole = (k / 1000 * (1 / 95 + 1 / 150) for k in block_stiffness(plan))
+    assert alone < plan.number("limits.block_stiffness_ratio") <= whole
+    finding = found(plan, "block_stiffness")
+    assert finding.verdict == "not_assessed"
+    assert "too rough to tell" in finding.explanation
 
 
 def test_a_stiff_screw_makes_the_block_look_soft():

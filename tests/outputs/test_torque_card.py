@@ -16,7 +16,7 @@ def test_three_rounds():
     torque = plan.number("base_torque")
     assert base.steps == pytest.approx((0.3 * torque, 0.6 * torque, torque), abs=0.006)
     assert base.key_size == 8
-    assert base.washer == "ISO 7092 M10"
+    assert base.washer == "ISO 7092 M10 200 HV"
     assert base.tool == "torque wrench"
     assert base.preloads == (plan.number("base_preload_least"), plan.number("base_preload"))
 

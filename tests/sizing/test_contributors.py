@@ -2,6 +2,7 @@
 
 import pytest
 
+from blockgen.alignment.chain import align
 from blockgen.checks import check
 from tests.sizing.strategies import sized
 
@@ -47,6 +48,28 @@ def test_arms_count_from_the_seats():
 
 def test_only_the_shaft_s_own_run_out_turns_with_it():
     assert {c.id for c in sized().contributors if c.rotating} == {"motor_shaft_runout"}
+
+
+def test_a_given_run_out_of_the_journal_turns_with_the_screw():
+    plan = sized(screw={"journal_runout": 0.03})
+    cause = by_id(plan)["screw_journal_runout"]
+    assert (cause.size, cause.quantity, cause.end) == (pytest.approx(0.015), "offset", "bearing")
+    assert cause.rotating
+    assert cause.characteristic == "screw.journal_runout"
+    assert {c.id for c in plan.contributors if c.rotating} == {"motor_shaft_runout", "screw_journal_runout"}
+
+
+def test_no_run_out_of_the_journal_is_assumed():
+    plan = sized()
+    assert "screw_journal_runout" not in by_id(plan)
+    assert "screw.journal_runout" not in plan.records
+
+
+def test_the_journal_s_run_out_makes_what_turns_larger_and_leaves_the_rest():
+    before, after = align(sized()), align(sized(screw={"journal_runout": 0.03}))
+    assert after.offset_rotating.worst == pytest.approx(before.offset_rotating.worst + 0.015)
+    assert after.offset_static.p95 == pytest.approx(before.offset_static.p95)
+    assert after.offset.p95 > before.offset.p95
 
 
 def test_assumed_run_outs_follow_the_normal_class():

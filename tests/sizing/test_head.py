@@ -8,9 +8,9 @@ from tests.sizing.strategies import sized
 
 def test_aluminium_gets_a_washer_and_the_counterbore_takes_it():
     plan = sized()
-    assert plan.text("base_washer") == "ISO 7092 M10"
+    assert plan.text("base_washer") == "ISO 7092 M10 200 HV"
     assert plan.number("base_counterbore_diameter") == counterbore("M10").with_small_washer
-    assert next(f for f in plan.fasteners if f.where == "base").washer == "ISO 7092 M10"
+    assert next(f for f in plan.fasteners if f.where == "base").washer == "ISO 7092 M10 200 HV"
     assert "> 260 allowed" in plan.records["base_washer"].rule
     assert plan.feature("base_screw_1").counterbore_diameter == 20
 

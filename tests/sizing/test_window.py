@@ -6,7 +6,7 @@ import pytest
 
 from blockgen.checks import check
 from blockgen.errors import InfeasibleError, InputError
-from tests.sizing.strategies import REQUIRED, sized
+from tests.sizing.strategies import COMPLETE, REQUIRED, sized
 
 TAPPED = {"bolt_hole": None, "bolt_thread": "M6", "fastening": "tapped"}
 
@@ -108,3 +108,75 @@ def test_a_sized_width_can_be_given_back_for_a_tapped_flange(axis):
 def test_a_window_across_may_be_higher_than_the_block_is_wide():
     plan = sized(block={"window_axis": "y", "window_width": 84, "width": 83})
     assert plan.number("window_width") == 84
+
+
+def outline(plan, side, points=4000):
+    """Return points of the window's outline in plan view at one end: its side wall and its corner radius.
+
+    What the bore behind the end wall takes away is left out.
+    """
+    radius, half = plan.number("window_corner_radius"), plan.number("window_width") / 2
+    at_bearing = side == "bearing"
+    wall = plan.number("bearing_wall") if at_bearing else plan.number("length") - plan.number("motor_wall")
+    inward = 1.0 if at_bearing else -1.0
+    turns = [math.pi / 2 * i / points for i in range(points + 1)]
+    arc = [
+        (wall + inward * radius * (1 - math.sin(a)), half - radius * (1 - math.cos(a)))
+        for a in turns
+    ]  # fmt: skip
+    straight = [
+        (wall + inward * (radius + i * 0.01), half) for i in range(int(100 * (plan.number("window_length") / 2)))
+    ]
+    bore = plan.number(f"{side}_through_bore") / 2
+    return [(x, y) for x, y in (*arc, *straight) if y >= bore]
+
+
+def nearest(plan):
+    """Return the least distance from the coupling, set as far off as allowed, to the window's outline."""
+    swing, setting = plan.number("coupling.swing_diameter") / 2, plan.number("practice.setting_tolerance")
+    points = [*outline(plan, "bearing"), *outline(plan, "motor")]
+    found = []
+    for off in (-setting, setting):
+        low = plan.number("coupling_position") + off
+        high = low + plan.number("coupling.length")
+        found += [math.hypot(max(low - x, 0.0, x - high), max(y - swing, 0.0)) for x, y in points]
+    return min(found)
+
+
+def ends_in_the_window(plan):
+    """Tell whether both ends stand inside the window, and no bore takes its corners away."""
+    setting, start = plan.number("practice.setting_tolerance"), plan.number("coupling_position")
+    end = plan.number("length") - start - plan.number("coupling.length")
+    asked = plan.number("coupling.swing_diameter") / 2 + plan.number("coupling.clearance")
+    free = ((start, "bearing"), (end, "motor"))
+    return all(
+        x - setting > plan.number(f"{side}_wall") and plan.number(f"{side}_through_bore") / 2 < asked
+        for x, side in free
+    )
+
+
+# Bores too narrow for the coupling, so that both corners are whole; shafts long enough for some room along the axis.
+ROOMY = {"motor": {"shaft_length": 48, "pilot_diameter": 50}, "screw": {"journal_reach": 50}}
+
+
+@pytest.mark.parametrize("length", [118, 124])
+@pytest.mark.parametrize("swing", [51, 54])  # wider than the flat of the end wall between its corners
+@pytest.mark.parametrize("radius", [6, 8, 11, 14])
+@pytest.mark.parametrize("width", [58, 62])
+def test_room_in_the_corners_is_the_least_distance_that_sampling_finds(length, swing, radius, width):
+    block = {"window_width": width, "window_corner_radius": radius, "length": length}
+    plan = sized(coupling={"swing_diameter": swing}, block=block, **ROOMY)
+    assert ends_in_the_window(plan)
+    told = plan.number("coupling_clearance_in_window")
+    if told > 0:
+        assert told == pytest.approx(nearest(plan), abs=2e-3)
+    else:
+        assert nearest(plan) < 2e-3
+
+
+@pytest.mark.parametrize("swing", [46, 50, 54])
+@pytest.mark.parametrize("start", [REQUIRED, COMPLETE], ids=["required", "complete"])
+def test_a_sized_window_keeps_the_clearance_that_sampling_finds(start, swing):
+    changes = ROOMY if start is COMPLETE else {}
+    plan = sized(start, coupling={"swing_diameter": swing}, **changes)
+    assert nearest(plan) >= plan.number("coupling.clearance") - 2e-3
