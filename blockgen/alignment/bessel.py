@@ -61,12 +61,40 @@ def bessel_j1(x: float) -> float:
     return sum([s * sin(x * s) for s in sines]) / len(sines)
 
 
+def bessel_j0_j1(x: float) -> tuple[float, float]:
+    """Return J0(x) and J1(x) together, which share their sines; x is not negative."""
+    if x > _FAR:
+        return _far_both(x)
+    sines = _sines(x)
+    zeroth = first = 0.0
+    for s in sines:
+        turn = x * s
+        zeroth += cos(turn)
+        first += s * sin(turn)
+    return zeroth / len(sines), first / len(sines)
+
+
+def _far_both(x: float) -> tuple[float, float]:
+    """Return both by Hankel's expansion; the phase of J1 lags that of J0 by a quarter turn."""
+    u = 1 / x
+    v = u * u
+    size, phase = sqrt(2 * u / pi), x - 0.25 * pi
+    c, s = cos(phase), sin(phase)
+    even_0, odd_0 = _series(_FAR_0, u, v)
+    even_1, odd_1 = _series(_FAR_1, u, v)
+    return size * (even_0 * c - odd_0 * s), size * (even_1 * s + odd_1 * c)
+
+
+def _series(a: tuple[float, ...], u: float, v: float) -> tuple[float, float]:
+    even = a[0] + v * (a[2] + v * (a[4] + v * (a[6] + v * (a[8] + v * (a[10] + v * a[12])))))
+    odd = u * (a[1] + v * (a[3] + v * (a[5] + v * (a[7] + v * (a[9] + v * a[11])))))
+    return even, odd
+
+
 def _far(x: float, a: tuple[float, ...], phase: float) -> float:
     """Return sqrt(2/(pi x)) (P cos(phase) - Q sin(phase)), P and Q the even and the odd series in 1/x."""
     u = 1 / x
-    v = u * u
-    even = a[0] + v * (a[2] + v * (a[4] + v * (a[6] + v * (a[8] + v * (a[10] + v * a[12])))))
-    odd = u * (a[1] + v * (a[3] + v * (a[5] + v * (a[7] + v * (a[9] + v * a[11])))))
+    even, odd = _series(a, u, u * u)
     return sqrt(2 * u / pi) * (even * cos(phase) - odd * sin(phase))
 
 

@@ -11,7 +11,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from math import exp, hypot, log, pi, prod, sqrt
 
-from blockgen.alignment.bessel import bessel_j0, bessel_j1, zero_of_j0
+from blockgen.alignment.bessel import bessel_j0_j1, bessel_j1, zero_of_j0
 from blockgen.alignment.scatter import (
     ISOTROPIC,
     Scatter,
@@ -20,6 +20,7 @@ from blockgen.alignment.scatter import (
     root_mean_square,
     worst_case,
 )
+from blockgen.alignment.two_discs import within_two_discs
 from blockgen.alignment.waves import clearance_share, envelope, transform
 
 PRECISION = 1e-9  # transforms below this are left out
@@ -57,6 +58,7 @@ class RadialLaw:
         waves: Wave numbers of the series.
         weights: Weight of each wave.
         single: The one random scatter where there is no other one and no known vector: its law is in closed form.
+        pair: The radii of two discs where there is nothing else: their law is one integral.
     """
 
     worst: float
@@ -65,6 +67,7 @@ class RadialLaw:
     waves: tuple[float, ...] = ()
     weights: tuple[float, ...] = ()
     single: Scatter | None = None
+    pair: tuple[float, float] | None = None
 
 
 def radial_law(scatters: Sequence[Scatter]) -> RadialLaw:
@@ -77,6 +80,9 @@ def radial_law(scatters: Sequence[Scatter]) -> RadialLaw:
     if len(active) <= 1:
         single = active[0] if active else None
         return RadialLaw(worst_case(active), root_mean_square(active), worst_case(active), single=single)
+    if [s.law for s in active] == ["disc", "disc"]:
+        pair = (active[0].size, active[1].size)
+        return RadialLaw(worst_case(active), root_mean_square(active), worst_case(active), pair=pair)
     return law_of(wave_table(active))
 
 
@@ -153,6 +159,8 @@ def within(law: RadialLaw, radius: float) -> float:
     """Return the probability that the length is not greater than a radius."""
     if radius < 0:
         return 0.0
+    if law.pair is not None:
+        return within_two_discs(*law.pair, radius)
     if law.single is not None or not law.waves:
         return _single_within(law.single, radius)
     if radius >= law.reach:
@@ -161,9 +169,14 @@ def within(law: RadialLaw, radius: float) -> float:
     return min(max(radius * total, 0.0), 1.0)
 
 
-def density(law: RadialLaw, radius: float) -> float:
-    """Return the density of the length at a radius by the series, per mm or rad."""
-    return radius * sum([w * k * bessel_j0(k * radius) for k, w in zip(law.waves, law.weights, strict=True)])
+def within_and_density(law: RadialLaw, radius: float) -> tuple[float, float]:
+    """Return P(r <= R) by the series and the density there, per mm or rad."""
+    total = slope = 0.0
+    for wave, weight in zip(law.waves, law.weights, strict=True):
+        zeroth, first = bessel_j0_j1(wave * radius)
+        total += weight * first
+        slope += weight * wave * zeroth
+    return radius * total, radius * slope
 
 
 def exceeding(law: RadialLaw, limit: float) -> float:
@@ -185,10 +198,28 @@ def percentile(law: RadialLaw, probability: float, start: float | None = None) -
     """
     if not 0 < probability < 1:
         raise ValueError(f"probability {probability:g}: it must lie between 0 and 1, for instance 0.95")
+    if law.pair is not None:
+        return _between(law, probability)
     if law.single is not None or not law.waves:
         return _single_percentile(law.single, probability)
     guess = law.rms * sqrt(-log(1 - probability)) if start is None else start
     return _solve(law, probability, guess)
+
+
+def _between(law: RadialLaw, probability: float) -> float:
+    """Return the root of P(r) - p by false position (Illinois), for a law without a density at hand."""
+    low, high, below, above = 0.0, law.reach, -probability, 1 - probability
+    x = high
+    for _ in range(60):
+        x, before = (low * above - high * below) / (above - below), x
+        miss = within(law, x) - probability
+        if miss < 0:
+            low, below, above = x, miss, above / (2 if before < x else 1)
+        else:
+            high, above, below = x, miss, below / (2 if before > x else 1)
+        if abs(x - before) < 1e-9 * law.reach:
+            break
+    return x
 
 
 def _solve(law: RadialLaw, probability: float, guess: float) -> float:
@@ -196,9 +227,9 @@ def _solve(law: RadialLaw, probability: float, guess: float) -> float:
     low, high = 0.0, law.reach
     x = min(guess, 0.9 * high)
     for _ in range(60):
-        miss = within(law, x) - probability
+        reached, slope = within_and_density(law, x)
+        miss = reached - probability
         low, high = (x, high) if miss < 0 else (low, x)
-        slope = density(law, x)
         step = x - miss / slope if slope > 0 else low
         x, before = (step if low < step < high else (low + high) / 2), x
         if abs(x - before) < 2e-6 * law.reach:  # Newton's rule squares the error: what is left is below 1e-10

@@ -27,7 +27,7 @@ def alignment_parts(alignment: Alignment) -> Iterator[Part]:
 
 def arrangement_parts(rows: tuple[Arrangement, ...]) -> Iterator[Part]:
     """Yield the arrangements side by side."""
-    yield from title("This block beside a separate motor plate and a foot-mounted unit")
+    yield from title("This block beside a separate motor plate and a foot-mounted unit, cold and without load")
     cells = (row[:6] for row in alignment_rows.arrangement_rows(rows))
     yield _table(alignment_rows.ARRANGEMENT_COLUMNS[:6], cells)
     for row in alignment_rows.arrangement_rows(rows):

@@ -41,7 +41,9 @@ def chance(probability: float | None) -> str:
     """Return a probability as a percentage; a very small one as below a millionth."""
     if probability is None:
         return "-"
-    return "< 1e-6" if probability < 1e-6 else f"{100 * probability:.2g} %"
+    if probability < 1e-6:
+        return "< 1e-6"
+    return "> 99 %" if probability > 0.99 else f"{100 * probability:.2g} %"
 
 
 def share_rows(alignment: Alignment) -> Iterator[tuple[str, ...]]:

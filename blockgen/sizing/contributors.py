@@ -1,6 +1,6 @@
 """What puts journal and motor shaft out of line, each naming the characteristic it stands for.
 
-Only the list is made here; the chain that adds it up is not part of sizing.
+Only the list is made here; the alignment adds it up.
 """
 
 from __future__ import annotations

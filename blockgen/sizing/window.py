@@ -6,7 +6,7 @@ import math
 from dataclasses import dataclass
 
 from blockgen.errors import InputError, Problem
-from blockgen.mechanics.volume import CLEAR_OF_SIDE_WALLS
+from blockgen.mechanics.volume import CLEAR_OF_SIDE_WALLS, PLAIN_RUN_OUT
 from blockgen.record import Ledger
 from blockgen.sizing.mating import Flange
 from blockgen.sizing.rounding import up
@@ -132,11 +132,13 @@ class _Corner:
 
     Args:
         depth: How far the coupling's end stands before the end wall, at the worst of its setting; at least 0.
-        bore: Half width at which the bore behind the seat clears the corner away; None where it does not.
+        bore: Half width of the window at which the bore behind the seat clears the corner away; None where it does not.
+        open: Radius of that bore.
     """
 
     depth: float
     bore: float | None
+    open: float
 
 
 def _corners(ledger: Ledger) -> list[_Corner]:
@@ -146,8 +148,10 @@ def _corners(ledger: Ledger) -> list[_Corner]:
     found = []
     for side, free in (("bearing", start), ("motor", end)):
         bore = ledger.number(f"{side}_through_bore") / 2
-        depth = max(0.0, free - setting - ledger.number(f"{side}_wall"))
-        found.append(_Corner(depth, bore + CLEAR_OF_SIDE_WALLS if bore >= asked else None))
+        # The bore always runs on a little past the wall, so nothing of the corner is left there.
+        least = PLAIN_RUN_OUT if bore >= asked else 0.0
+        depth = max(least, free - setting - ledger.number(f"{side}_wall"))
+        found.append(_Corner(depth, bore + CLEAR_OF_SIDE_WALLS if bore >= asked else None, bore))
     return found
 
 
@@ -161,9 +165,10 @@ def corner_clearance(ledger: Ledger) -> float:
     swing = ledger.number("coupling.swing_diameter") / 2
     room = half - swing
     for corner in _corners(ledger):
-        beside = corner.depth < radius and swing > half - radius
-        if beside and (corner.bore is None or corner.bore > half):
-            room = min(room, radius - math.hypot(radius - corner.depth, swing - half + radius))
+        if corner.depth < radius and swing > half - radius:
+            fillet = radius - math.hypot(radius - corner.depth, swing - half + radius)
+            cleared = corner.bore is not None and corner.bore <= half
+            room = min(room, max(fillet, corner.open - swing) if cleared else fillet)
     return room
 
 

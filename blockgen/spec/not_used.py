@@ -15,7 +15,7 @@ from blockgen.spec.tables import MODELS
 _TABLES = ("family",)
 #: Keys by table, spelled as in the key table.
 _KEYS: Mapping[str, tuple[str, ...]] = {
-    "motor": ("shaft_fit", "key_length", "key_width", "inertia", "brake", "rated_torque"),
+    "motor": ("shaft_fit", "key_length", "key_width", "inertia"),
     "coupling": ("flex_spacing", "mass"),
     "base": ("bed_stiffness",),
     "block": ("base_flatness",),

@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from blockgen.alignment.bessel import bessel_j0, bessel_j1, zero_of_j0
+from blockgen.alignment.bessel import bessel_j0, bessel_j0_j1, bessel_j1, zero_of_j0
 
 
 # Abramowitz and Stegun, table 9.1, from memory
@@ -49,3 +49,8 @@ def test_zeros_are_zeros_in_order(number):
     assert abs(bessel_j0(zero)) < 1e-13
     assert (number - 0.5) * math.pi < zero < number * math.pi
     assert slope == bessel_j1(zero)
+
+
+@pytest.mark.parametrize("x", [0.0, 0.3, 2.4, 2.6, 11.0, 24.9, 25.1, 300.0])
+def test_both_together_are_both_alone(x):
+    assert bessel_j0_j1(x) == pytest.approx((bessel_j0(x), bessel_j1(x)), abs=1e-14)

@@ -46,7 +46,7 @@ def test_every_decision_is_shown(plan):
 def test_arrangements_side_by_side_with_what_each_must_hold(plan):
     rows = arrangements(plan, 0.2)
     text = list(lines(list(arrangement_parts(rows)), 400))
-    assert text[1] == "This block beside a separate motor plate and a foot-mounted unit"
+    assert text[1] == "This block beside a separate motor plate and a foot-mounted unit, cold and without load"
     for row in rows:
         told = next(line for line in text if line.startswith(f"- to be held, {row.title}: "))
         assert all(f"{held.what} {held.value}" in told for held in row.held)

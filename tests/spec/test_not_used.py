@@ -111,9 +111,9 @@ def test_only_what_was_given_is_told():
         "family.0.name": given("family.0.name", "x"),
         "thermal.block_temperature": given("thermal.block_temperature", 30.0),
         "thermal.assembly_temperature": given("thermal.assembly_temperature", 20.0),
-        "motor.brake": given("motor.brake", True),
+        "motor.inertia": given("motor.inertia", 1e-4),
     }
-    assert given_not_used(shown) == ("motor.brake", "base.bed_stiffness", "[[family]]")
+    assert given_not_used(shown) == ("motor.inertia", "base.bed_stiffness", "[[family]]")
 
 
 def test_the_starter_shows_no_key_that_decides_nothing():
