@@ -93,7 +93,7 @@ def _dimensions(plan: Plan) -> str:
     lead = markdown.paragraph(
         "Each line shows the rule, the rule with its numbers put in, and the result. "
         "The command blockgen explain follows the inputs further back. [read] marks a table whose figures were read "
-        "in a reprint or transcription, [memory] one that was written down from memory; the standard itself wins."
+        "in a reprint or in another table, [memory] one that was written down from memory; the standard itself wins."
     )
     table = markdown.table(columns, rows, "No dimensions.", right=("Value",))
     return "\n".join((markdown.heading("Dimensions"), lead, table))
