@@ -115,7 +115,3 @@ class MachineError(BlockgenError, OSError):
 
 class KernelError(BlockgenError, RuntimeError):
     """The CAD kernel gave something other than what the plan asks for."""
-
-
-class MissingExtraError(BlockgenError, ImportError):
-    """A library is not installed; the message holds the command that installs it."""

@@ -124,34 +124,3 @@ def tilting_loads(distances: Sequence[float], moment: float) -> tuple[float, ...
     if inertia == 0:
         raise ValueError("every screw stands on the tilting axis: none can hold a moment, spread them")
     return tuple(1000 * moment * x / inertia for x in distances)
-
-
-def least_contact_pressure(preloads: float, lift: float, area: float, moment: float, section_modulus: float) -> float:
-    """Return the pressure of the joint at the edge that opens first, MPa; below 0 it gapes.
-
-    Args:
-        preloads: Sum of the least preloads, N.
-        lift: Force that lifts the part off, N.
-        area: Contact area, mm2.
-        moment: Tilting moment, N*m.
-        section_modulus: Moment of inertia of the contact area over the distance of that edge, mm3.
-
-    Source: elementary statics: (sum F_V - F_lift) / A - M c / I.
-    """
-    return (preloads - lift) / area - 1000 * abs(moment) / section_modulus
-
-
-def separation_safety(preloads: float, lift: float, area: float, moment: float, section_modulus: float) -> float:
-    """Return preload over the preload at which the joint begins to gape; infinite without a load.
-
-    Args:
-        preloads: Sum of the least preloads, N.
-        lift: Force that lifts the part off, N.
-        area: Contact area, mm2.
-        moment: Tilting moment, N*m.
-        section_modulus: Moment of inertia of the contact area over the distance of the edge that opens, mm3.
-
-    Source: `least_contact_pressure` set to 0.
-    """
-    needed = lift + 1000 * abs(moment) * area / section_modulus
-    return math.inf if needed <= 0 else preloads / needed

@@ -46,12 +46,6 @@ _FLANGED: tuple[Group, ...] = (_PILOT, _PATTERN, _FLANGE)
 ALTERNATIVES: Mapping[str, tuple[Group, ...]] = MappingProxyType(
     {"motor": (*_FLANGED, _HOLE), "family": (*_FLANGED, _HOLE), "bearing": _FLANGED}
 )
-#: Keys that only have a meaning together.
-TOGETHER = (
-    ("pilot_upper", "pilot_lower"),
-    ("bolt_spacing_y", "bolt_spacing_z"),
-    ("flange_width", "flange_height"),
-)
 # By required key: sets of keys that stand in for it.
 _INSTEAD: Mapping[str, tuple[tuple[str, ...], ...]] = MappingProxyType(
     {
@@ -93,7 +87,8 @@ def missing(table: str, given: Iterable[str]) -> tuple[str, ...]:
 
 
 def _replaced(key: str, given: frozenset[str]) -> bool:
-    return any(given.issuperset(keys) for keys in _INSTEAD.get(key, ()))
+    # One of a pair counts: that its other half is missing is told by the rules on flanges.
+    return any(not given.isdisjoint(keys) for keys in _INSTEAD.get(key, ()))
 
 
 def required(table: str) -> tuple[str, ...]:

@@ -15,7 +15,6 @@ from blockgen.standards.tables import Row, TableError, load_table, quoted, row_f
 GRADES = (5, 6, 7, 8, 9, 10, 11)
 SHAFT_LETTERS = ("f", "g", "h", "j", "js", "k", "m", "n", "p")
 HOLE_LETTERS = ("F", "G", "H", "J", "JS", "K", "M", "N", "P")
-LARGEST = 500.0
 _CLASS = re.compile(r"([A-Za-z]{1,2})(\d{1,2})")
 
 

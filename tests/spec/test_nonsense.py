@@ -33,7 +33,16 @@ NONSENSE = [
         ["motor.bolt_spacing_y", "motor.bolt_spacing_z"],
         "outside the pilot",
     ),
-    ({"motor": {"bolt_circle": None, "bolt_spacing_y": 50}}, ["motor.bolt_circle"], "required"),
+    (
+        {"motor": {"bolt_circle": None, "bolt_spacing_y": 50}},
+        ["motor.bolt_spacing_y"],
+        "bolt_spacing_y and bolt_spacing_z together",
+    ),
+    (
+        {"bearing": {"flange_size": None, "flange_width": 90}},
+        ["bearing.flange_width"],
+        "flange_width and flange_height",
+    ),
     (
         {"motor": {"bolt_circle": None, "bolt_positions": [[36, 30], [36, 31]], "bolt_hole": 5}},
         ["motor.bolt_positions", "motor.bolt_hole"],
