@@ -9,6 +9,7 @@ from blockgen.alignment.arrangements import Arrangement
 from blockgen.alignment.buys import Buy, Purchase
 from blockgen.alignment.chain import Alignment, Spread
 from blockgen.alignment.shares import Share
+from blockgen.alignment.use import Reaction
 
 METHOD = (
     "vectors in the y-z plane at the coupling's centre; percentiles exact by Fourier-Bessel sums, worst case in line; "
@@ -18,7 +19,7 @@ METHOD = (
 
 def alignment_document(alignment: Alignment) -> dict[str, Any]:
     """Return the alignment of the one-piece block."""
-    heat, back = alignment.heat, alignment.reaction
+    heat = alignment.heat
     return {
         "method": METHOD,
         "centre": alignment.centre,
@@ -30,7 +31,8 @@ def alignment_document(alignment: Alignment) -> dict[str, Any]:
         "angle_static": _spread(alignment.angle_static, degrees(1.0), "deg"),
         "angle_rotating": _spread(alignment.angle_rotating, degrees(1.0), "deg"),
         "axial": {"worst": alignment.axial_worst, "judged": alignment.axial_judged, "unit": "mm"},
-        "shares": [_share(share) for share in alignment.shares_offset],
+        "shares": [_share(share, 1.0) for share in alignment.shares_offset],
+        "shares_angle": [_share(share, degrees(1.0)) for share in alignment.shares_angle],
         "tightening": [_buy(buy) for buy in alignment.buys],
         "decisions": [_purchase(purchase) for purchase in alignment.purchases],
         "coupling_use": {
@@ -39,16 +41,21 @@ def alignment_document(alignment: Alignment) -> dict[str, Any]:
             "fractions": dict(alignment.use.fractions),
             "note": alignment.use.label,
         },
-        "reaction": {
-            "force": back.force, "bending": back.bending, "axial": back.axial,
-            "journal_moment": back.journal_moment, "motor_moment": back.motor_moment, "unit": "N, N*m",
-        },
+        "reaction": _reaction(alignment.reaction),
+        "reaction_worst": _reaction(alignment.reaction_worst),
         "ball_life_ratio": alignment.life_ratio,
         "heat": None if heat is None else {
             "height_error": heat.height_error, "nut_distance": heat.nut_distance,
             "angle": None if heat.angle is None else degrees(heat.angle),
             "motor_clearance_growth": heat.motor_growth, "bearing_clearance_growth": heat.bearing_growth,
         },
+    }  # fmt: skip
+
+
+def _reaction(back: Reaction) -> dict[str, Any]:
+    return {
+        "force": back.force, "bending": back.bending, "axial": back.axial,
+        "journal_moment": back.journal_moment, "motor_moment": back.motor_moment, "unit": "N, N*m",
     }  # fmt: skip
 
 
@@ -64,10 +71,10 @@ def _spread(spread: Spread, scale: float, unit: str) -> dict[str, Any]:
     return {**scaled, "exceeding": spread.exceeding, "unit": unit}
 
 
-def _share(share: Share) -> dict[str, Any]:
+def _share(share: Share, scale: float) -> dict[str, Any]:
     return {
-        "id": share.id, "characteristic": share.characteristic, "rotating": share.rotating, "greatest": share.greatest,
-        "of_variance": share.of_variance, "of_worst": share.of_worst,
+        "id": share.id, "characteristic": share.characteristic, "rotating": share.rotating,
+        "greatest": share.greatest * scale, "of_variance": share.of_variance, "of_worst": share.of_worst,
     }  # fmt: skip
 
 

@@ -7,10 +7,11 @@ from math import degrees
 
 from blockgen.alignment.arrangements import Arrangement
 from blockgen.alignment.chain import Alignment, Spread
+from blockgen.alignment.shares import Share
 from blockgen.outputs import show
 
 SPREAD_COLUMNS = ("At the coupling", "P50", "P95", "P99.73", "Worst", "Allowed", "Chance of more")
-SHARE_COLUMNS = ("Contributor", "Greatest", "Of variance", "Of worst")
+SHARE_COLUMNS = ("Contributor", "Greatest", "Of variance", "Of worst", "Of angle's variance")
 DECISION_COLUMNS = ("One step tighter", "P95 then", "Gain", "Cost", "How")
 ARRANGEMENT_COLUMNS = ("Arrangement", "P95", "Worst", "Chance of more", "Setups", "Fitted", "To be held")
 
@@ -47,10 +48,19 @@ def chance(probability: float | None) -> str:
 
 
 def share_rows(alignment: Alignment) -> Iterator[tuple[str, ...]]:
-    """Yield the contributors to the offset, the greatest share first."""
+    """Yield the contributors to the offset, the greatest share first, then those to the angle alone."""
+    turned = {share.id: f"{100 * share.of_variance:.1f} %" for share in alignment.shares_angle}
     for share in alignment.shares_offset:
-        name = show.plain_id(share.id) + (" (turns)" if share.rotating else "")
-        yield (name, f"{share.greatest:.4f} mm", f"{100 * share.of_variance:.1f} %", f"{100 * share.of_worst:.1f} %")
+        figures = (f"{share.greatest:.4f} mm", f"{100 * share.of_variance:.1f} %", f"{100 * share.of_worst:.1f} %")
+        yield (_contributor(share), *figures, turned.get(share.id, "-"))
+    shifting = {share.id for share in alignment.shares_offset}
+    for share in alignment.shares_angle:
+        if share.id not in shifting:
+            yield (_contributor(share), "-", "-", "-", turned[share.id])
+
+
+def _contributor(share: Share) -> str:
+    return show.plain_id(share.id) + (" (turns)" if share.rotating else "")
 
 
 def decision_rows(alignment: Alignment) -> Iterator[tuple[str, ...]]:

@@ -142,13 +142,13 @@ def _screws(plan: Plan) -> str:
 def _alignment(alignment: Alignment, rows: tuple[Arrangement, ...]) -> str:
     right = alignment_rows.SPREAD_COLUMNS[1:]
     side_by_side = alignment_rows.arrangement_rows(rows)
-    columns = alignment_rows.ARRANGEMENT_COLUMNS
+    columns, shares = alignment_rows.ARRANGEMENT_COLUMNS, alignment_rows.SHARE_COLUMNS
     parts = (
         markdown.heading("Alignment of the shafts"),
         markdown.paragraph(f"At the coupling's centre, x = {show.number(alignment.centre, 2)} mm: {METHOD}."),
         markdown.table(alignment_rows.SPREAD_COLUMNS, alignment_rows.spread_rows(alignment), "", right),
-        markdown.heading("What the offset comes from", 3),
-        markdown.table(alignment_rows.SHARE_COLUMNS, alignment_rows.share_rows(alignment), "Nothing.", right),
+        markdown.heading("What offset and angle come from", 3),
+        markdown.table(shares, alignment_rows.share_rows(alignment), "Nothing.", shares[1:]),
         markdown.heading("What one step tighter would buy", 3),
         markdown.table(alignment_rows.DECISION_COLUMNS, alignment_rows.decision_rows(alignment), "Nothing."),
         markdown.heading("This block beside a separate motor plate and a foot-mounted unit, cold and without load", 3),

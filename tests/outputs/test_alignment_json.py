@@ -75,6 +75,20 @@ def test_shares_make_a_whole_and_name_their_terms(demo):
     assert {share["characteristic"] for share in document["shares"]} <= known
 
 
+def test_shares_of_the_angle_make_a_whole_in_degrees(demo):
+    _, alignment, document = demo
+    assert sum(share["of_variance"] for share in document["shares_angle"]) == pytest.approx(1.0)
+    total = sum(share["greatest"] for share in document["shares_angle"])
+    assert total == pytest.approx(math.degrees(alignment.angle.worst))
+    assert {share["id"] for share in document["shares_angle"]} == {t.id for t in alignment.terms if t.angle_factor}
+
+
+def test_the_worst_reaction_is_that_of_the_worst_offset(demo):
+    _, alignment, document = demo
+    likely, worst = document["reaction"]["force"], document["reaction_worst"]["force"]
+    assert worst / likely == pytest.approx(alignment.offset.worst / alignment.offset.judged)
+
+
 def test_each_step_says_what_it_changes_and_leaves_a_smaller_offset(demo):
     plan, alignment, document = demo
     assert document["tightening"]

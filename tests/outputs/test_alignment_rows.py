@@ -54,6 +54,14 @@ def test_what_turns_and_what_stands_still_are_apart(alignment):
     assert marked == {"motor shaft runout (turns)", "screw journal runout (turns)"}
 
 
+def test_a_contributor_to_offset_and_angle_has_one_row_and_the_angle_adds_up(alignment):
+    rows = list(words.share_rows(alignment))
+    assert len({row[0] for row in rows}) == len(rows)
+    parts = [float(row[4].rstrip(" %")) for row in rows if row[4] != "-"]
+    assert len(parts) == len(alignment.shares_angle)
+    assert sum(parts) == pytest.approx(100, abs=0.05 * len(parts))
+
+
 @pytest.mark.parametrize(
     ("probability", "told"),
     [(None, "-"), (0.0, "< 1e-6"), (9e-7, "< 1e-6"), (0.00123, "0.12 %"), (0.758, "76 %")],
@@ -63,7 +71,7 @@ def test_a_chance(probability, told):
 
 
 def test_contributors_come_greatest_first_and_decisions_by_gain(alignment):
-    parts = [float(row[2].rstrip(" %")) for row in words.share_rows(alignment)]
+    parts = [float(row[2].rstrip(" %")) for row in words.share_rows(alignment) if row[2] != "-"]
     assert parts == sorted(parts, reverse=True)
     gains = [float(row[2].removesuffix(" mm")) for row in words.decision_rows(alignment)]
     assert gains == sorted(gains, reverse=True)
