@@ -141,7 +141,8 @@ class Annotation:
 
     Args:
         id: Characteristic id, for instance ``motor_bore.diameter``.
-        kind: size, distance, thread, datum, texture, position, coaxiality, perpendicularity, flatness or parallelism.
+        kind: size (a diameter), distance, radius, depth, chamfer, thread, datum, texture, position, coaxiality,
+            perpendicularity, flatness, parallelism or edge.
         feature: Feature id, feature group or outside face id.
         face: Face id on which it stands.
         value: Nominal size or width of the tolerance zone, mm (micrometres for texture); None for a datum.
@@ -149,6 +150,9 @@ class Annotation:
         upper: Upper deviation.
         lower: Lower deviation.
         fit: ISO 286 class.
+        general: True where the deviations are those of the general tolerance, which the drawing states once for all.
+        number: Number of the characteristic on drawing and inspection sheet; None where nothing is measured.
+        covers: What it fixes, as ``<feature group or face>.<attribute>``; each such thing is fixed once.
         datums: Datum letters in order.
         diametral: True where the zone is a cylinder.
         text: Call-out text.
@@ -165,6 +169,9 @@ class Annotation:
     upper: float | None = None
     lower: float | None = None
     fit: str | None = None
+    general: bool = False
+    number: int | None = None
+    covers: tuple[str, ...] = ()
     datums: tuple[str, ...] = ()
     diametral: bool = False
     text: str = ""

@@ -13,8 +13,8 @@ ROOT = Path(blockgen.__file__).parent
 # From the bottom up; alike numbers must not import one another.
 LAYERS = {
     "errors": 0, "units": 0, "record": 0, "plan": 1, "spec": 2, "standards": 2, "mechanics": 2, "sizing": 3,
-    "alignment": 3,
-    "checks": 4, "geometry": 5, "outputs": 6, "pipeline": 7, "console": 8, "commands": 9, "cli": 10,
+    "alignment": 3, "making": 3,
+    "evidence": 4, "checks": 4, "geometry": 5, "outputs": 6, "pipeline": 7, "console": 8, "commands": 9, "cli": 10,
     "__main__": 11,
 }  # fmt: skip
 # Packages that stand on the same floor and still may not see one another; spec looks threads and fits up.
@@ -25,6 +25,16 @@ APART = {
     ("mechanics", "sizing"),
     ("alignment", "sizing"),
     ("sizing", "alignment"),
+    ("making", "spec"),
+    ("making", "sizing"),
+    ("making", "alignment"),
+    ("sizing", "making"),
+    ("alignment", "making"),
+    ("evidence", "spec"),
+    ("evidence", "sizing"),
+    ("evidence", "making"),
+    ("evidence", "checks"),
+    ("checks", "evidence"),
 }
 HEAVY = {"OCP", "cadquery", "numpy", "scipy", "vtk", "ezdxf", "rich", "tomlkit", "trimesh"}
 FILES = sorted(ROOT.rglob("*.py"))

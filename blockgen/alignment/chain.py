@@ -120,14 +120,14 @@ def align(plan: Plan, expansions: Expansions | None = None, elastic: Sequence[Te
     warm = temperatures_of(plan)
     heat = heat_effect(plan, expansions, warm) if expansions and warm else None
     terms = (*chain_terms(plan, heat), *elastic)
-    probability = _number(plan, "limits.probability") or LIKELY
+    probability = probability_asked(plan)
     allow = allowances(plan)
     still, turning = [t for t in terms if not t.rotating], [t for t in terms if t.rotating]
     table, offset, offset_static = _offset(still, turning, allow.parallel, probability)
     steps, decisions = buys(plan, terms, table) if table else ((), ())
     angle = spread(angles(terms), allow.angular, probability)
     turning_angles = angles(turning)
-    worst, judged = _axial(plan, probability)
+    worst, judged = axial_movement(plan, probability)
     likely = Movement(offset.judged, angle.judged, judged)
     most = Movement(offset.worst, angle.worst, worst)
     back = _reaction(plan, likely)
@@ -190,6 +190,11 @@ def spread_of(law: RadialLaw, limit: float | None, probability: float) -> Spread
     return Spread(law.worst, p50, p95, p9973, law.rms, judged, limit, over)
 
 
+def probability_asked(plan: Plan) -> float:
+    """Return the probability with which the allowances shall hold: ``limits.probability``, else 95 %."""
+    return _number(plan, "limits.probability") or LIKELY
+
+
 def allowances(plan: Plan) -> Allowances:
     """Return the allowances: those of ``[limits]``, else the coupling's; angle in rad."""
     parallel, angular, axial = (
@@ -204,7 +209,7 @@ def _number(plan: Plan, key: str) -> float | None:
     return None if record is None or record.value is None else plan.number(key)
 
 
-def _axial(plan: Plan, probability: float) -> tuple[float, float]:
+def axial_movement(plan: Plan, probability: float) -> tuple[float, float]:
     """Return the axial movement of the toleranced layout, worst and likely (uniform).
 
     The second hub is clamped last with the coupling relaxed: the tolerance of the seat distance drops out, and of the

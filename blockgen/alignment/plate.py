@@ -15,7 +15,7 @@ from blockgen.plan import Plan
 from blockgen.standards.iso286 import fit
 
 # what belongs to the line-bored block alone, by the end of the characteristic
-_OF_THE_BLOCK = ("bearing_bore.diameter", ".coaxiality", ".perpendicularity")
+_OF_THE_BLOCK = ("bearing_bore.diameter", ".coaxiality", ".perpendicularity", ".parallelism")
 
 
 @dataclass(frozen=True, slots=True)

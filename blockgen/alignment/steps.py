@@ -67,7 +67,7 @@ def step_of(plan: Plan, term: Term) -> Step | None:
         return _finer_bore(plan, term)
     if term.characteristic.endswith(".coaxiality"):
         return _finer_zone(plan, term, "block.coaxiality")
-    if term.characteristic.endswith(".perpendicularity"):
+    if term.characteristic.endswith((".perpendicularity", ".parallelism")):
         return _finer_zone(plan, term, "block.seat_perpendicularity")
     return _less_runout(plan, term)
 

@@ -1,126 +1,51 @@
-"""The characteristics of the block: the one list for drawing, inspection sheet and tolerances in the model.
-
-Datums: A the bearing seat plane, B the bearing bore's axis, C the base face. A short pilot bore cannot define a
-direction, so the seat plane comes first and the bore second.
-"""
+"""The characteristics of the block: the one list for drawing, inspection sheet and tolerances in the model."""
 
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
+from dataclasses import replace
 
 from blockgen.plan import Annotation, Feature
 from blockgen.record import Ledger
+from blockgen.sizing import annotate_form, annotate_holes, annotate_sizes
 
-DATUMS = (("A", "bearing_seat", "primary: gives the direction of the shaft"),
-          ("B", "bearing_bore", "secondary: gives the centre of the shaft"),
-          ("C", "base", "gives height and level"))  # fmt: skip
-_POSITION_SHARE = 0.5
+_NOT_MEASURED = {"datum", "note", "chamfer"}
+_NOT_NUMBERED = {"block.texture"}
 
 
 def annotate(ledger: Ledger, features: Sequence[Feature]) -> tuple[Annotation, ...]:
-    """Return every characteristic of a sized block."""
-    return (
-        *_datums(),
-        *_outside(ledger),
-        *_geometry(ledger),
-        *(note for end in ("bearing", "motor") for note in _bore(ledger, end)),
-        *_textures(),
-        *_holes(ledger, features),
+    """Return every characteristic of a sized block, numbered in order; enters the records of their values."""
+    found = (
+        *annotate_form.datums(),
+        *annotate_form.form(ledger),
+        *(note for feature in features if feature.kind == "bore" for note in annotate_holes.bore(ledger, feature)),
+        *annotate_sizes.outside(ledger),
+        *_openings(ledger, features),
+        *(
+            note
+            for members in annotate_holes.hole_groups(features).values()
+            for note in annotate_holes.group(ledger, members)
+        ),
+        *annotate_form.textures(ledger),
+        *annotate_sizes.edges(ledger, features),
     )
+    return tuple(_numbered(found))
 
 
-def _datums() -> Iterable[Annotation]:
-    for letter, place, reason in DATUMS:
-        face = f"{place}.bore" if place == "bearing_bore" else place
-        yield Annotation(f"datum.{letter}", "datum", place, face, None, text=letter, reason=reason)
-
-
-def _size(
-    ledger: Ledger, identifier: str, kind: str, face: str, key: str, reason: str, tolerance: float | None = None
-) -> Annotation:
-    record = ledger[key]
-    upper, lower = (record.upper, record.lower) if tolerance is None else (tolerance, -tolerance)
-    return Annotation(
-        identifier, kind, face.split(".", maxsplit=1)[0], face, ledger.number(key), "mm", upper, lower, record.fit,
-        ref=key, reason=reason,
-    )  # fmt: skip
-
-
-def _outside(ledger: Ledger) -> Iterable[Annotation]:
-    yield _size(ledger, "block.length", "distance", "motor_seat", "length", "distance of the seats: grips and gap")
-    yield _size(ledger, "block.width", "distance", "side_plus_y", "width", "room for flanges and base screws")
-    yield _size(ledger, "block.height", "distance", "top", "height", "room for the flanges")
-    yield _size(ledger, "block.shaft_height", "distance", "bearing_bore.bore", "shaft_height", "shaft to guide")
-    yield _size(ledger, "window.length", "distance", "window.bearing_wall", "window_length", "room for the coupling")
-    yield _size(ledger, "window.width", "distance", "window.side_plus_y", "window_width", "room for coupling and keys")
-
-
-def _geometry(ledger: Ledger) -> Iterable[Annotation]:
-    coaxial, square = ledger.number("block.coaxiality"), ledger.number("block.seat_perpendicularity")
-    flat = ledger.number("block.base_flatness")
-    yield Annotation(
-        "motor_bore.coaxiality", "coaxiality", "motor_bore", "motor_bore.bore", coaxial, datums=("A", "B"),
-        diametral=True, ref="block.coaxiality", reason="offset between journal and motor shaft",
-    )  # fmt: skip
-    for end, datums in (("bearing", ("B",)), ("motor", ("A", "B"))):
-        yield Annotation(
-            f"{end}_seat.perpendicularity", "perpendicularity", f"{end}_seat", f"{end}_seat", square, datums=datums,
-            ref="block.seat_perpendicularity", reason=f"angle of the {end} shaft",
-        )  # fmt: skip
-    yield Annotation("base.flatness", "flatness", "base", "base", flat, ref="block.base_flatness",
-                     reason="block does not bend as it is screwed down")  # fmt: skip
-    yield Annotation("bearing_bore.parallelism", "parallelism", "bearing_bore", "bearing_bore.bore", square,
-                     datums=("C",), reason="shaft parallel to the guide")  # fmt: skip
-
-
-def _bore(ledger: Ledger, end: str) -> Iterable[Annotation]:
-    bore = f"{end}_bore"
-    yield _size(ledger, f"{bore}.diameter", "size", f"{bore}.bore", bore, f"centres the {end} pilot")
-    yield _size(
-        ledger, f"{bore}.depth", "distance", f"{bore}.bore", f"{bore}_depth", "the pilot does not touch the bottom"
-    )
-
-
-def _textures() -> Iterable[Annotation]:
-    for face, roughness, reason in (
-        ("bearing_bore.bore", 1.6, "fitted bore"),
-        ("motor_bore.bore", 1.6, "fitted bore"),
-        ("bearing_seat", 1.6, "flange seat"),
-        ("motor_seat", 1.6, "flange seat"),
-        ("base", 1.6, "joint to the machine base"),
-    ):
-        feature = face.split(".", maxsplit=1)[0]
-        yield Annotation(
-            f"{feature}.texture", "texture", feature, face, roughness, "um", text=f"Ra {roughness:g}", reason=reason
-        )
-
-
-def _holes(ledger: Ledger, features: Sequence[Feature]) -> Iterable[Annotation]:
-    """Yield one call-out and one position for each group of holes."""
+def _openings(ledger: Ledger, features: Sequence[Feature]) -> Iterable[Annotation]:
     for feature in features:
-        if feature.kind == "relief":
-            yield Annotation("relief.depth", "distance", "relief", "relief", feature.depth, ref="block.relief",
-                             text=feature.call_out, reason="the block stands on its two ends")  # fmt: skip
-    groups: dict[str, Feature] = {}
-    for feature in features:
-        if feature.kind not in {"bore", "window", "relief"}:
-            groups.setdefault(feature.group, feature)
-    for group, feature in groups.items():
-        count = sum(f.group == group for f in features)
-        part = "thread" if feature.thread else "hole"
-        datums = ("C", "A") if feature.face in {"top", "base"} else ("A", "B")
-        kind = "thread" if feature.thread else "size"
-        yield Annotation(f"{group}.call_out", kind, group, feature.face_id(part), feature.diameter, "mm",
-                         text=f"{count} x {feature.call_out}", reason="holds the mating part")  # fmt: skip
-        yield Annotation(f"{group}.position", "position", group, feature.face_id(part), position_zone(ledger, feature),
-                         datums=datums, diametral=True, reason="screws enter without force")  # fmt: skip
+        if feature.pocket is not None:
+            yield from (annotate_sizes.window if feature.kind == "window" else annotate_sizes.relief)(
+                ledger, feature, feature.pocket
+            )
 
 
-def position_zone(ledger: Ledger, feature: Feature) -> float:
-    """Return the position zone of a hole in mm: half the clearance of the screw in its hole, within 0.1 and 0.4."""
-    end = feature.face.removesuffix("_seat")
-    if not ledger.known(f"{end}.bolt_hole"):
-        return 0.2
-    nominal = feature.profile[0].start_radius * 2 if feature.thread else feature.diameter
-    clearance = max(ledger.number(f"{end}.bolt_hole") - nominal, 0.0)
-    return round(min(0.4, max(0.1, _POSITION_SHARE * clearance)), 2)
+def _numbered(notes: Iterable[Annotation]) -> Iterable[Annotation]:
+    """Number what is measured from 1 on; datums, chamfers and notes have no number."""
+    number = 0
+    for note in notes:
+        if note.kind in _NOT_MEASURED or note.id in _NOT_NUMBERED:
+            yield note
+            continue
+        number += 1
+        yield replace(note, number=number)

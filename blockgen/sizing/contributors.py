@@ -79,10 +79,10 @@ def _seat_tilt(ledger: Ledger, end: End) -> Contributor:
     """Return the tilt of a seat: its perpendicularity zone over the measuring diameter."""
     angle = ledger.number("block.seat_perpendicularity") / measuring_diameter(ledger, end)
     name = f"{end}_seat"
+    characteristic = "bearing_bore.perpendicularity" if end == "bearing" else "motor_seat.parallelism"
     return Contributor(
-        f"{name}_perpendicularity", end, "angle", "disc", angle, None, _seat_x(ledger, end), False,
-        f"{name}.perpendicularity",
-    )  # fmt: skip
+        f"{name}_perpendicularity", end, "angle", "disc", angle, None, _seat_x(ledger, end), False, characteristic
+    )
 
 
 def _run_out(

@@ -91,6 +91,10 @@ _PRACTICE: tuple[tuple[str, float, str, str, str], ...] = (
     ("practice.motor_flange_expansion", 23.0e-6, "1/K", "motor flange taken as aluminium", "from memory"),
     ("practice.bearing_housing_expansion", 11.5e-6, "1/K", "bearing housing taken as steel", "from memory"),
     ("practice.axial_left", 0.25, "", "part of the setting tolerance left in a coupling clamped relaxed", CP),
+    ("practice.texture_joined", 1.6, "um", "Ra of fitted bores, flange seats and base", CP),
+    ("practice.texture_other", 3.2, "um", "Ra of all other faces", CP),
+    ("practice.edge_outer", -0.3, "mm", "outer edges broken by this at most where nothing is said", CP),
+    ("practice.edge_inner", 0.2, "mm", "inner edges keep this at most where nothing is said", CP),
     ("practice.body_clearance", 1.0, "mm", "room between motor body and base face", CP),
 )
 

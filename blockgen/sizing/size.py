@@ -94,6 +94,7 @@ def _body(ledger: Ledger) -> Body:
 def _plan(ledger: Ledger, parts: Parts, body: Body, cavities: Surroundings, plate: tuple[Feature, ...]) -> Plan:
     features = tuple(cavity.feature for cavity in cavities)
     causes = contributors(ledger)
+    characteristics = annotate(ledger, features)
     screws = fasteners(ledger, (parts.bearing, parts.motor), parts.screw, features)
     return Plan(
         records=ledger.frozen(),
@@ -101,7 +102,7 @@ def _plan(ledger: Ledger, parts: Parts, body: Body, cavities: Surroundings, plat
         body=body,
         features=features,
         base_features=plate,
-        annotations=annotate(ledger, features),
+        annotations=characteristics,
         contributors=causes,
         fasteners=screws,
         frames=frames(ledger),

@@ -1,0 +1,1 @@
+"""What was found out about a block after it was planned: measured characteristics and what they mean."""
