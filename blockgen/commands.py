@@ -26,8 +26,8 @@ SpecFile = Annotated[Path, typer.Argument(metavar="SPEC", help="The spec, a TOML
 Json = Annotated[bool, typer.Option("--json", help="Print one JSON document and nothing else.")]
 Strict = Annotated[bool, typer.Option("--strict", help="Count warnings as failures.")]
 _ONLY = (
-    "Write these only: block, stl, or both with a comma between; or summary for none of them. Summary, spec and "
-    "manifest always come with them."
+    "Write these only, with commas between: block, stl, drawing, base_holes, inspection; or summary for none of them. "
+    "Summary, spec and manifest always come with them."
 )
 Quiet = Annotated[bool, typer.Option("--quiet", help="Print nothing but errors and failures.")]
 
@@ -124,7 +124,7 @@ def build(
 ) -> int:
     """Build all files of the block; an old set is replaced as a whole.
 
-    Example: blockgen build axis.toml --out out --only block,stl
+    Example: blockgen build axis.toml --out out --only block,drawing
     """
     from blockgen.console.check_page import build_page
     from blockgen.console.progress import progress

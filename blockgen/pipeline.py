@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from blockgen import __version__
 from blockgen.alignment.arrangements import Arrangement, arrangements
@@ -17,6 +18,7 @@ from blockgen.errors import InputError, Problem
 from blockgen.outputs import names
 from blockgen.outputs.alignment_json import with_arrangements
 from blockgen.outputs.folder import new_set
+from blockgen.outputs.inspection_csv import inspection_csv
 from blockgen.outputs.manifest import manifest
 from blockgen.outputs.spec_toml import spec_toml
 from blockgen.outputs.summary_json import summary
@@ -26,6 +28,9 @@ from blockgen.plan import Plan
 from blockgen.sizing.size import size
 from blockgen.spec.fingerprint import spec_hash
 from blockgen.spec.load import Spec, load_spec
+
+if TYPE_CHECKING:
+    from blockgen.geometry.block import BlockSolid
 
 Progress = Callable[[str], None]
 
@@ -127,36 +132,60 @@ def build(
     made = design(spec_or_path)
     folder = Path(out) / names.stem(made.plan)
     with new_set(folder) as place:
-        files = _write_solid(made, place, roles, told) | _write_words(made, place, folder, roles)
+        files = _write_solid(made, place, roles, told) | _write_sheets(made, place, roles, told)
+        files |= _write_words(made, place, folder, roles)
         told("checking the files")
         _write(place / names.MANIFEST, as_json(manifest(place, files, made.spec_sha256, made.status)))
     return BuildResult(folder, files, made.plan, made.findings, made.status)
 
 
-def _write_solid(made: Design, place: Path, roles: Iterable[str], told: Progress) -> dict[str, str]:
+def _write_solid(made: Design, place: Path, roles: Sequence[str], told: Progress) -> dict[str, str]:
     """Model the block and write the files that need the solid."""
-    files = {names.file_name(names.stem(made.plan), role): role for role in roles}
-    if not files:
-        return files
+    wanted = [role for role in roles if role in names.FROM_THE_SOLID]
+    if not wanted:
+        return {}
     told("modelling the block")
     from blockgen.geometry.block import build_block
     from blockgen.outputs.step import write_block_step
     from blockgen.outputs.stl import write_block_stl
 
-    solid = build_block(made.plan)
-    for name, role in files.items():
-        told(f"writing {name}")
+    solid, start = build_block(made.plan), names.stem(made.plan)
+    for role in wanted:
+        files = [place / name for name in names.file_names(start, role)]
+        told(f"writing {', '.join(file.name for file in files)}")
         if role == "block":
-            write_block_step(solid, made.plan, place / name, made.status, __version__)
+            write_block_step(solid, made.plan, files[0], made.status, __version__)
+        elif role == "stl":
+            write_block_stl(solid, made.plan, files[0])
         else:
-            write_block_stl(solid, made.plan, place / name)
-    return files
+            _write_drawing(made, solid, files)
+    return names.roles_by_file(start, wanted)
+
+
+def _write_drawing(made: Design, solid: BlockSolid, files: Sequence[Path]) -> None:
+    from blockgen.outputs.drawing_set import drawing_set, pictures, write_drawing
+
+    write_drawing(drawing_set(made.plan, pictures(solid), made.status), *files, made.status)
+
+
+def _write_sheets(made: Design, place: Path, roles: Sequence[str], told: Progress) -> dict[str, str]:
+    """Write the files of the shop that need no solid: hole pattern of the base, inspection sheet."""
+    wanted, start = [role for role in roles if role not in names.FROM_THE_SOLID], names.stem(made.plan)
+    for name, role in names.roles_by_file(start, wanted).items():
+        told(f"writing {name}")
+        if role == "base_holes":
+            from blockgen.outputs.drawing_set import write_base_holes
+
+            write_base_holes(made.plan, made.status, place / name)
+        else:
+            _write(place / name, inspection_csv(made.plan, made.spec_sha256, made.status))
+    return names.roles_by_file(start, wanted)
 
 
 def _write_words(made: Design, place: Path, folder: Path, roles: Iterable[str]) -> dict[str, str]:
     """Write summary and spec."""
     start = names.stem(made.plan)
-    listed = {names.file_name(start, role): role for role in roles} | names.ALWAYS
+    listed = names.roles_by_file(start, roles) | names.ALWAYS
     rows = compare_arrangements(made, "plate")
     document = summary(made.plan, made.findings, made.status, made.spec_sha256, made.alignment)
     _write(place / names.SUMMARY_JSON, as_json(with_arrangements(document, rows)))

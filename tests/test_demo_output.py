@@ -66,7 +66,7 @@ def test_the_summary_is_today_s(made):
 def test_the_summary_to_read_is_today_s(made, listed):
     roles = {entry["name"]: entry["role"] for entry in listed["files"]}
     # the order of the files is that of the pipeline: what was modelled first
-    ordered = {names.file_name(DEMO.name, role): role for role in names.CHOOSABLE} | names.ALWAYS
+    ordered = names.roles_by_file(DEMO.name, names.CHOOSABLE) | names.ALWAYS
     assert roles == ordered
     assert read(names.SUMMARY_MD) == summary_md(
         made.plan, made.findings, made.status, made.spec_sha256, ordered, made.alignment,

@@ -13,8 +13,16 @@ SPEC_TOML = "spec.toml"
 MANIFEST = "manifest.json"
 
 ALWAYS = {SUMMARY_MD: "summary", SUMMARY_JSON: "summary", SPEC_TOML: "spec"}
-ENDINGS = {"block": "_block.step", "stl": "_block.stl"}
+ENDINGS = {
+    "block": ("_block.step",),
+    "stl": ("_block.stl",),
+    "drawing": ("_drawing.pdf", "_drawing.dxf", "_drawing.svg"),
+    "base_holes": ("_base_holes.dxf",),
+    "inspection": ("_inspection.csv",),
+}
 CHOOSABLE = tuple(ENDINGS)
+FROM_THE_SOLID = ("block", "stl", "drawing")
+"""Roles that need the solid."""
 
 # Most file systems take 255 bytes; the longest ending and the marks of the hidden folder need room.
 _LONGEST = 230
@@ -33,9 +41,14 @@ def stem(plan: Plan) -> str:
     return text
 
 
-def file_name(start: str, role: str) -> str:
-    """Return the name of the file of a role that can be chosen."""
-    return start + ENDINGS[role]
+def file_names(start: str, role: str) -> tuple[str, ...]:
+    """Return the names of the files of a role that can be chosen."""
+    return tuple(start + ending for ending in ENDINGS[role])
+
+
+def roles_by_file(start: str, roles: Iterable[str]) -> dict[str, str]:
+    """Return the role by file name, in the order of the roles."""
+    return {name: role for role in roles for name in file_names(start, role)}
 
 
 def chosen_roles(only: Iterable[str] | None) -> tuple[str, ...]:

@@ -169,6 +169,7 @@ _PLAIN: tuple[tuple[str, Value, str, str, str], ...] = (
     ("limits.block_stiffness_ratio", 9.0, "", "block over screw and bearing in series: 9 costs a tenth of it", CP),
     ("drawing.projection", "first", "", "ISO first-angle projection", CP),
     ("drawing.language", "en", "", "language of the sheets", CP),
+    ("drawing.number_format", "point", "", "decimal point, as usual in English", CP),
     ("drawing.general_tolerance", "ISO 2768-mK", "", "usual general tolerance", CP),
 )
 

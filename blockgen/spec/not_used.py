@@ -18,8 +18,7 @@ _KEYS: Mapping[str, tuple[str, ...]] = {
     "motor": ("shaft_fit", "key_length", "key_width", "inertia"),
     "coupling": ("flex_spacing", "mass"),
     "base": ("bed_stiffness",),
-    "block": ("base_flatness",),
-    "drawing": ("projection", "sheet", "language", "general_tolerance", "number_format"),
+    "drawing": ("language",),
 }
 
 

@@ -9,8 +9,15 @@ from blockgen.record import Record
 
 def test_folder_and_files_carry_number_and_revision(plan):
     assert names.stem(plan) == "GL-040-11_A"
-    assert names.file_name("GL-040-11_A", "block") == "GL-040-11_A_block.step"
-    assert names.file_name("GL-040-11_A", "stl") == "GL-040-11_A_block.stl"
+    assert names.file_names("GL-040-11_A", "block") == ("GL-040-11_A_block.step",)
+    assert names.file_names("GL-040-11_A", "stl") == ("GL-040-11_A_block.stl",)
+    drawing = names.file_names("GL-040-11_A", "drawing")
+    assert drawing == tuple(f"GL-040-11_A_drawing.{ending}" for ending in ("pdf", "dxf", "svg"))
+
+
+def test_files_know_their_role():
+    files = names.roles_by_file("N_A", ["stl", "base_holes"])
+    assert files == {"N_A_block.stl": "stl", "N_A_base_holes.dxf": "base_holes"}
 
 
 def test_a_name_too_long_for_file_systems_is_wrong_input(plan):
@@ -22,7 +29,7 @@ def test_a_name_too_long_for_file_systems_is_wrong_input(plan):
 @pytest.mark.parametrize(
     ("only", "expected"),
     [
-        (None, ("block", "stl")),
+        (None, ("block", "stl", "drawing", "base_holes", "inspection")),
         (["stl", " block"], ("block", "stl")),
         (["stl"], ("stl",)),
         (["summary", "manifest"], ()),
@@ -35,10 +42,10 @@ def test_roles_come_in_their_order(only, expected):
 
 
 def test_no_role_at_all_is_wrong_input():
-    with pytest.raises(InputError, match=r'--only\n.*""\n.*block, stl\n.*--only summary writes nothing else'):
+    with pytest.raises(InputError, match=r'--only\n.*""\n.*block, stl, drawing, base_holes, inspection\n.*--only summary writes nothing else'):
         names.chosen_roles(["", " "])
 
 
 def test_a_role_of_another_version_is_wrong_input():
-    with pytest.raises(InputError, match=r'--only\n.*"drawing"\n.*this version writes.*: block, stl'):
-        names.chosen_roles(["block", "drawing"])
+    with pytest.raises(InputError, match=r'--only\n.*"report"\n.*this version writes.*: block, stl'):
+        names.chosen_roles(["block", "report"])

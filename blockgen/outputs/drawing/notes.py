@@ -64,8 +64,8 @@ def _finish(plan: Plan, figures: Figures) -> Iterator[str]:
         return
     thick = f", {figures.number(coat)} mm" if coat else ""
     yield (
-        f"Finish: {finish}{thick}. Mask both bores, both flange seats, the base face, all threads and dowel holes; sizes "
-        "hold after coating."
+        f"Finish: {finish}{thick}. Mask both bores, both flange seats, the base face, all threads and dowel holes; "
+        "sizes hold after coating."
     )
 
 
