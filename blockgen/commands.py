@@ -184,7 +184,9 @@ def inspect(
     from blockgen.pipeline import design
 
     made = design(spec)
-    found = verdict(made.plan, read_measured(measured, made.plan, made.spec_sha256), expansions_of(made.plan))
+    faults = [finding.title for finding in made.findings if finding.verdict == "fail"]
+    values = read_measured(measured, made.plan, made.spec_sha256)
+    found = verdict(made.plan, values, expansions_of(made.plan), faults)
     if as_json:
         printer.say_json(inspect_document(found, str(measured), made.spec_sha256, made.status))
     elif not quiet:

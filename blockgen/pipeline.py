@@ -18,7 +18,6 @@ from blockgen.errors import InputError, Problem
 from blockgen.outputs import names
 from blockgen.outputs.alignment_json import with_arrangements
 from blockgen.outputs.folder import new_set
-from blockgen.outputs.inspection_csv import inspection_csv
 from blockgen.outputs.manifest import manifest
 from blockgen.outputs.spec_toml import spec_toml
 from blockgen.outputs.summary_json import summary
@@ -178,6 +177,8 @@ def _write_sheets(made: Design, place: Path, roles: Sequence[str], told: Progres
 
             write_base_holes(made.plan, made.status, place / name)
         else:
+            from blockgen.outputs.inspection_csv import inspection_csv
+
             _write(place / name, inspection_csv(made.plan, made.spec_sha256, made.status))
     return names.roles_by_file(start, wanted)
 

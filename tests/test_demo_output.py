@@ -1,21 +1,25 @@
 """The demo's own files in ``out/``: whole, and what the tool makes of the demo's spec today.
 
 Bytes of STEP and STL differ between versions of the kernel and are not compared. When one of these fails, run
-``blockgen build presets/examples/spray_carriage_servo.toml``, then ``python tests/pictures/render.py`` and
-``python -m tests.readme_blocks``, and look at what has changed.
+``blockgen build presets/examples/spray_carriage_servo.toml``, then ``python -m tests.measured_example``,
+``python tests/pictures/render.py`` and ``python -m tests.readme_blocks``, and look at what has changed.
 """
 
 from __future__ import annotations
 
+import hashlib
 import json
 import struct
 import zlib
 from pathlib import Path
+from xml.etree import ElementTree
 
 import pytest
 
 from blockgen.outputs import names
 from blockgen.outputs.alignment_json import with_arrangements
+from blockgen.outputs.drawing.strokes import Text
+from blockgen.outputs.inspection_csv import inspection_csv
 from blockgen.outputs.manifest import set_is_whole
 from blockgen.outputs.spec_toml import spec_toml
 from blockgen.outputs.summary_json import summary
@@ -24,6 +28,7 @@ from blockgen.outputs.tidy import as_json
 from blockgen.pipeline import compare_arrangements, design
 from blockgen.spec.fingerprint import spec_hash
 from blockgen.spec.load import load_spec
+from tests import measured_example
 from tests.pictures.shape_hash import shape_hash
 
 ROOT = Path(__file__).resolve().parents[1]
@@ -91,6 +96,33 @@ def test_the_models_carry_the_job_and_the_status(made):
 def test_the_pictures_show_the_demo_s_shape(name):
     texts = png_texts((ROOT / ".pictures" / name).read_bytes())
     assert texts["Shape"] == shape_hash(DEMO / names.SUMMARY_JSON), "run python tests/pictures/render.py"
+
+
+def test_the_picture_of_the_drawing_is_that_of_the_kept_one():
+    texts = png_texts((ROOT / ".pictures" / "drawing.png").read_bytes())
+    kept = hashlib.sha256((DEMO / f"{DEMO.name}_drawing.svg").read_bytes()).hexdigest()
+    assert texts["Sheet"] == kept, "run python tests/pictures/render.py"
+
+
+@pytest.mark.slow
+def test_the_drawing_says_what_it_says_today(made):
+    from blockgen.geometry.block import build_block
+    from blockgen.outputs.drawing_set import drawing_set, pictures
+
+    sheet = drawing_set(made.plan, pictures(build_block(made.plan)), made.status).drawing
+    today = sorted(s.words for item in sheet.items for s in item.strokes if isinstance(s, Text))
+    root = ElementTree.fromstring(read(f"{DEMO.name}_drawing.svg"))
+    assert sorted(element.get("aria-label") for element in root.iter() if element.get("aria-label")) == today
+
+
+def test_the_inspection_sheet_is_today_s(made):
+    assert read(f"{DEMO.name}_inspection.csv") == inspection_csv(made.plan, made.spec_sha256, made.status)
+
+
+def test_the_measured_example_is_today_s_sheet_filled_in():
+    assert measured_example.MEASURED.read_text(encoding="utf-8") == measured_example.measured_sheet(), (
+        "run python -m tests.measured_example"
+    )
 
 
 def png_texts(data):

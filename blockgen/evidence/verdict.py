@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from math import degrees
 from typing import Literal
@@ -12,6 +12,7 @@ from blockgen.alignment.heat import Expansions
 from blockgen.evidence.as_built import AsBuilt, as_built
 from blockgen.evidence.clocking import Clocking, clocking
 from blockgen.evidence.conformity import Conformity, conformities, value_words
+from blockgen.evidence.instruments import significant
 from blockgen.evidence.mating import misfits
 from blockgen.evidence.measurement import Measured
 from blockgen.evidence.shim import Shim, shim
@@ -43,23 +44,27 @@ class Verdict:
     shim: Shim | None
 
 
-def verdict(plan: Plan, measured: Measured, expansions: Expansions | None = None) -> Verdict:
+def verdict(
+    plan: Plan, measured: Measured, expansions: Expansions | None = None, design_faults: Sequence[str] = ()
+) -> Verdict:
     """Return the verdict on a measured block.
 
     It is rejected where a part does not fit, or where offset, angle or use of the coupling do not hold with the
     probability asked for. It is used with a note where something is out, cannot be told or was not measured, but the
-    function holds.
+    function holds, or where the design behind it has failed checks: a good part does not mend a bad design.
 
     Args:
         plan: Plan of the block.
         measured: What was measured.
         expansions: Coefficients of expansion; heat is left out without them or without temperatures.
+        design_faults: Titles of the checks that fail the design.
     """
     found = conformities(plan, measured)
     result = as_built(plan, measured, expansions)
     turns = clocking(plan, measured, expansions)
     reasons = (*misfits(plan, measured), *_failed(result, turns))
-    notes = (*_not_conforming(found), *_not_measured(found), *_not_told(result))
+    faults = (f"the design itself fails: {title}" for title in design_faults)
+    notes = (*faults, *_not_conforming(found), *_not_measured(found), *_not_told(result))
     decision: Decision = "reject" if reasons else "use with note" if notes else "accept"
     return Verdict(decision, reasons, notes, found, result, turns, shim(plan, measured))
 
@@ -115,7 +120,7 @@ def distance(one: Conformity) -> str:
     limit = one.row.lower if one.side == "below" else one.row.upper
     if one.value is None or limit is None:
         return ""
-    unit, doubt = one.row.unit, f"uncertainty {one.uncertainty:g} {one.row.unit}".rstrip()
+    unit, doubt = one.row.unit, f"uncertainty {significant(one.uncertainty):g} {one.row.unit}".rstrip()
     apart = one.value - limit
     beyond = apart < 0 if one.side == "below" else apart > 0
     where = f"{one.side} {limit:g}" if beyond else f"inside {limit:g}"

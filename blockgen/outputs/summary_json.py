@@ -50,6 +50,8 @@ def summary(
         "dimensions": {key: _dimension(plan.records[key]) for key in plan.dimensions},
         "features": [feature_document(f) for f in plan.features],
         "base_features": [feature_document(f) for f in plan.base_features],
+        "characteristics": [asdict(note) for note in plan.annotations],
+        "making": _making(plan),
         "fasteners": [_fastener(f) for f in plan.fasteners],
         "torque_card": [asdict(line) for line in torque_card(plan)],
         "checks": [finding_document(f) for f in findings],
@@ -68,6 +70,13 @@ def summary(
     }
     tidied: dict[str, Any] = tidy(document)
     return tidied
+
+
+def _making(plan: Plan) -> dict[str, Any]:
+    """Return the numbers of the setup sheet with their reasons."""
+    from blockgen.making.setup_sheet import setup_sheet  # ``check`` prints none of them
+
+    return {record.key: _dimension(record) for record in setup_sheet(plan).records}
 
 
 def _alignment(plan: Plan, alignment: Alignment | None) -> dict[str, Any]:

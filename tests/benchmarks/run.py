@@ -119,6 +119,32 @@ def solid(runs: int) -> Iterator[Row]:
     yield Row("volume of the solid by hand", f"{share:.3%} off", "", "", "<= 0.2% (mouth chamfers)", share <= 0.002)
 
 
+def drawings(runs: int) -> Iterator[Row]:
+    """All sheets of the demo and their files in a warm process, beside its solid, STEP and STL."""
+    from blockgen.geometry.block import build_block
+    from blockgen.outputs.drawing_set import drawing_set, pictures, write_base_holes, write_drawing
+    from blockgen.outputs.step import write_block_step
+    from blockgen.outputs.stl import write_block_stl
+    from blockgen.pipeline import design
+
+    made = design(SPEC)
+    block = build_block(made.plan)
+    with tempfile.TemporaryDirectory() as name:
+        place = Path(name)
+
+        def sheets() -> None:
+            files = (place / f"d.{ending}" for ending in ("pdf", "dxf", "svg"))
+            write_drawing(drawing_set(made.plan, pictures(block), made.status), *files, made.status)
+            write_base_holes(made.plan, made.status, place / "b.dxf")
+
+        def models() -> None:
+            solid = build_block(made.plan)
+            write_block_step(solid, made.plan, place / "b.step", made.status, "")
+            write_block_stl(solid, made.plan, place / "b.stl")
+
+        yield timed("drawing, sheets and hole pattern", in_turn(sheets, models, runs), "solid, STEP and STL", at_most=3.0)
+
+
 def memory(builds: int) -> Iterator[Row]:
     """Memory over many builds in one process."""
     with tempfile.TemporaryDirectory() as place:
@@ -168,7 +194,7 @@ def lookups(runs: int) -> Iterator[Row]:
     yield timed("lookup thread M10, warm", pair, "reading the table's file")
 
 
-GROUPS = ("check", "build", "sizing", "alignment", "solid", "memory", "lookups")
+GROUPS = ("check", "build", "sizing", "alignment", "solid", "drawings", "memory", "lookups")
 
 
 def rows(only: list[str], runs: int, builds: int) -> Iterator[Row]:
@@ -179,6 +205,7 @@ def rows(only: list[str], runs: int, builds: int) -> Iterator[Row]:
         "sizing": lambda: sizing(runs),
         "alignment": lambda: alignment(runs),
         "solid": lambda: solid(runs),
+        "drawings": lambda: drawings(runs),
         "memory": lambda: memory(builds),
         "lookups": lambda: lookups(runs),
     }

@@ -87,3 +87,9 @@ def test_without_allowances_the_function_is_not_told():
 def test_nothing_is_called_certain():
     assert percent(1.0) == "more than 99.99 %"
     assert percent(0.62554) == "62.55 %"
+
+
+def test_a_design_that_fails_is_never_accepted():
+    found = verdict(PLAN, measured(good()), design_faults=["Base joint, slip"])
+    assert found.decision == "use with note"
+    assert found.notes[0] == "the design itself fails: Base joint, slip"

@@ -15,21 +15,25 @@ sys.path.insert(0, str(ROOT))
 
 from axial_view import draw_layout  # noqa: E402
 from block_view import draw_block  # noqa: E402
+from drawing_view import draw_sheet, sheet_hash  # noqa: E402
 from shape_hash import shape_hash  # noqa: E402
 
 from blockgen.pipeline import design  # noqa: E402
 
 SPEC = ROOT / "presets" / "examples" / "spray_carriage_servo.toml"
 PICTURES = ROOT / ".pictures"
+DEMO = ROOT / "out" / "GL-040-11_A"
 
 
 def main() -> None:
-    """Render both pictures."""
+    """Render the pictures."""
     plan = design(SPEC).plan
-    shown = {"Shape": shape_hash(ROOT / "out" / "GL-040-11_A" / "summary.json"), "Software": "blockgen tests/pictures"}
+    shown = {"Shape": shape_hash(DEMO / "summary.json"), "Software": "blockgen tests/pictures"}
     PICTURES.mkdir(exist_ok=True)
     draw_block(plan, PICTURES / "block.png", shown)
     draw_layout(plan, PICTURES / "axial_layout.png", shown)
+    sheet = {"Sheet": sheet_hash(DEMO / "GL-040-11_A_drawing.svg"), "Software": "blockgen tests/pictures"}
+    draw_sheet(DEMO / "GL-040-11_A_drawing.pdf", PICTURES / "drawing.png", sheet)
 
 
 if __name__ == "__main__":
