@@ -185,11 +185,15 @@ def _write_sheets(made: Design, place: Path, roles: Sequence[str], told: Progres
 
 def _write_words(made: Design, place: Path, folder: Path, roles: Iterable[str]) -> dict[str, str]:
     """Write summary and spec."""
+    from blockgen.making.setup_sheet import setup_sheet
+    from blockgen.outputs.making_json import with_making
+
     start = names.stem(made.plan)
     listed = names.roles_by_file(start, roles) | names.ALWAYS
     rows = compare_arrangements(made, "plate")
     document = summary(made.plan, made.findings, made.status, made.spec_sha256, made.alignment)
-    _write(place / names.SUMMARY_JSON, as_json(with_arrangements(document, rows)))
+    document = with_making(with_arrangements(document, rows), setup_sheet(made.plan))
+    _write(place / names.SUMMARY_JSON, as_json(document))
     text = summary_md(made.plan, made.findings, made.status, made.spec_sha256, listed, made.alignment, rows)
     _write(place / names.SUMMARY_MD, text)
     _write(place / names.SPEC_TOML, spec_toml(made.spec, made.plan, folder))

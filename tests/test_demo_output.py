@@ -16,10 +16,12 @@ from xml.etree import ElementTree
 
 import pytest
 
+from blockgen.making.setup_sheet import setup_sheet
 from blockgen.outputs import names
 from blockgen.outputs.alignment_json import with_arrangements
 from blockgen.outputs.drawing.strokes import Text
 from blockgen.outputs.inspection_csv import inspection_csv
+from blockgen.outputs.making_json import with_making
 from blockgen.outputs.manifest import set_is_whole
 from blockgen.outputs.spec_toml import spec_toml
 from blockgen.outputs.summary_json import summary
@@ -65,6 +67,7 @@ def test_it_comes_from_today_s_spec(made, listed):
 def test_the_summary_is_today_s(made):
     document = summary(made.plan, made.findings, made.status, made.spec_sha256, made.alignment)
     document = with_arrangements(document, compare_arrangements(made, "plate"))
+    document = with_making(document, setup_sheet(made.plan))
     assert json.loads(read(names.SUMMARY_JSON)) == json.loads(as_json(document))
 
 

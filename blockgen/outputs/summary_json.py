@@ -47,11 +47,10 @@ def summary(
         "tool": f"blockgen {__version__}",
         "spec_sha256": spec_sha256,
         "job": {key: plan.text(f"job.{key}") or None for key in _JOB_KEYS},
-        "dimensions": {key: _dimension(plan.records[key]) for key in plan.dimensions},
+        "dimensions": {key: dimension_document(plan.records[key]) for key in plan.dimensions},
         "features": [feature_document(f) for f in plan.features],
         "base_features": [feature_document(f) for f in plan.base_features],
         "characteristics": [asdict(note) for note in plan.annotations],
-        "making": _making(plan),
         "fasteners": [_fastener(f) for f in plan.fasteners],
         "torque_card": [asdict(line) for line in torque_card(plan)],
         "checks": [finding_document(f) for f in findings],
@@ -62,7 +61,7 @@ def summary(
         "bounding_box": bounding_box(plan),
         "volume": volume,
         "frames": {name: _frame(frame) for name, frame in plan.frames.items()},
-        "inputs": {key: _dimension(plan.records[key]) for key in sorted(_other_keys(plan))},
+        "inputs": {key: dimension_document(plan.records[key]) for key in sorted(_other_keys(plan))},
         "assumptions": [_assumption(r) for r in assumed(plan)],
         "not_used": list(given_not_used(plan.records)),
         "notes": list(plan.notes),
@@ -70,13 +69,6 @@ def summary(
     }
     tidied: dict[str, Any] = tidy(document)
     return tidied
-
-
-def _making(plan: Plan) -> dict[str, Any]:
-    """Return the numbers of the setup sheet with their reasons."""
-    from blockgen.making.setup_sheet import setup_sheet  # ``check`` prints none of them
-
-    return {record.key: _dimension(record) for record in setup_sheet(plan).records}
 
 
 def _alignment(plan: Plan, alignment: Alignment | None) -> dict[str, Any]:
@@ -109,7 +101,8 @@ def _mass(plan: Plan, volume: float) -> dict[str, Any]:
     }
 
 
-def _dimension(record: Record) -> dict[str, Any]:
+def dimension_document(record: Record) -> dict[str, Any]:
+    """Return a record as the contract has it."""
     return {
         "value": record.value,
         "unit": record.unit,

@@ -16,7 +16,7 @@ from blockgen.outputs.drawing.strokes import Arc, Fill, Hatch, Line, Point, Stro
 
 Piece = tuple[Point, Point]
 
-GEOMETRY, CENTRE, THIN = 2.0, 1.0, 14.0
+GEOMETRY, CENTRE, THIN = 2.0, 1.0, 60.0
 """Cost of crossing a line of the part, a centre line, and a line that belongs to a dimension or leader."""
 
 _CELL = 12.0

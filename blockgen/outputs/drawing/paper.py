@@ -1,8 +1,9 @@
 """Sheet sizes, frame, centring marks and reference fields.
 
-Source: ISO 5457 (from memory): trimmed sizes as ISO 216; frame 20 mm from the left edge and 10 mm from the others, line
-0.7; centring marks on the axes of the sheet; reference fields 50 mm long, counted from the centring marks, letters
-downwards without I and O, numerals to the right.
+Source: ISO 5457 as told by de.wikibooks.org/wiki/Technisches_Zeichnen/_Zeichenblätter (tests/outside/test_sheet_layout.py):
+trimmed sizes as ISO 216; frame 20 mm from the left edge and 10 mm from the others, line 0.7; reference fields 50 mm long,
+counted from the axes of the sheet, an even number along each edge, line 0.35, letters 3.5 high, downwards without I and O,
+numerals to the right. Centring marks 5 mm into the frame: edition of 1980; the later one was not read.
 """
 
 from __future__ import annotations
@@ -25,7 +26,7 @@ TRIMMED: dict[str, tuple[float, float]] = {
 
 _FILING_MARGIN, _MARGIN, _FIELD_LENGTH, _FIELD_WIDTH = 20.0, 10.0, 50.0, 5.0
 _LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ"
-_HEIGHT = 2.5
+_HEIGHT = 3.5
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,7 +58,7 @@ def frame(sheet: Paper) -> Item:
     """Return frame, centring marks and reference fields."""
     area = sheet.area
     outer = area.grown(_FIELD_WIDTH)
-    strokes: list[Stroke] = [*_rectangle(area, "border"), *_rectangle(outer, "thin"), *_centring(sheet)]
+    strokes: list[Stroke] = [*_rectangle(area, "border"), *_rectangle(outer, "medium"), *_centring(sheet)]
     strokes += _fields(sheet, outer)
     return Item("sheet.frame", "frame", tuple(strokes))
 
@@ -84,9 +85,9 @@ def _fields(sheet: Paper, outer: Box) -> list[Stroke]:
     strokes: list[Stroke] = []
     xs, ys = _cuts(sheet.width / 2, area.left, area.right), _cuts(sheet.height / 2, area.bottom, area.top)
     for x in xs[1:-1]:
-        strokes += [Line((x, area.top), (x, outer.top)), Line((x, outer.bottom), (x, area.bottom))]
+        strokes += [Line((x, area.top), (x, outer.top), "medium"), Line((x, outer.bottom), (x, area.bottom), "medium")]
     for y in ys[1:-1]:
-        strokes += [Line((outer.left, y), (area.left, y)), Line((area.right, y), (outer.right, y))]
+        strokes += [Line((outer.left, y), (area.left, y), "medium"), Line((area.right, y), (outer.right, y), "medium")]
     for number, (a, b) in enumerate(pairwise(xs), 1):
         strokes += [_mark(str(number), (a + b) / 2, y) for y in (area.top + 2.5, area.bottom - 2.5)]
     for letter, (a, b) in zip(_LETTERS, pairwise(ys[::-1]), strict=False):
@@ -95,10 +96,15 @@ def _fields(sheet: Paper, outer: Box) -> list[Stroke]:
 
 
 def _cuts(middle: float, low: float, high: float) -> list[float]:
-    """Return the ends of the fields along one edge; those at its ends take up what is left."""
-    count = int((high - middle - 5.0) // _FIELD_LENGTH)
-    left = int((middle - low - 5.0) // _FIELD_LENGTH)
-    return [low, *(middle + _FIELD_LENGTH * i for i in range(-left, count + 1)), high]
+    """Return the ends of the fields along one edge; those at its ends take up what is left.
+
+    Args:
+        middle: Axis of the sheet: half the length of its edge, mm.
+        low: Lower end of the frame, mm.
+        high: Upper end of the frame, mm.
+    """
+    half = round(middle / _FIELD_LENGTH)
+    return [low, *(middle + _FIELD_LENGTH * number for number in range(1 - half, half)), high]
 
 
 def _mark(words: str, x: float, y: float) -> Text:

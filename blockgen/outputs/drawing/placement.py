@@ -39,7 +39,7 @@ def place(what: str, candidates: Iterable[Candidate], field: Field, area: Box) -
         what: Its name, for the message.
         candidates: Ways to place it.
         field: Obstacles so far; what is placed is added.
-        area: Where boxes may stand.
+        area: Where boxes and lines may stand.
 
     Raises:
         NoRoomError: no candidate is free.
@@ -48,7 +48,7 @@ def place(what: str, candidates: Iterable[Candidate], field: Field, area: Box) -
     for candidate in sorted(candidates, key=lambda one: one.cost):
         if candidate.cost >= least:
             break
-        if not all(inside(box, area) and field.is_free(box) for box in candidate.boxes):
+        if not _fits(candidate, field, area):
             continue
         total = candidate.cost + field.cost(candidate.lines)
         if total < least:
@@ -60,6 +60,11 @@ def place(what: str, candidates: Iterable[Candidate], field: Field, area: Box) -
     for line in best.lines:
         field.add_line(line, THIN)
     return best.build()
+
+
+def _fits(candidate: Candidate, field: Field, area: Box) -> bool:
+    boxes = (*candidate.boxes, *(Box.around(line) for line in candidate.lines))
+    return all(inside(box, area) for box in boxes) and all(field.is_free(box) for box in candidate.boxes)
 
 
 def inside(box: Box, area: Box) -> bool:

@@ -1,4 +1,4 @@
-"""Scales of a drawing. Source: ISO 5455, the recommended scales (from memory)."""
+"""Scales of a drawing. Source: ISO 5455, Table, as quoted in tests/outside/test_drawing_scales.py."""
 
 from __future__ import annotations
 

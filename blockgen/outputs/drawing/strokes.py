@@ -10,26 +10,29 @@ from dataclasses import dataclass
 from typing import Literal
 
 Point = tuple[float, float]
-Pen = Literal["outline", "thin", "hidden", "centre", "cutting", "border"]
+Pen = Literal["outline", "medium", "thin", "hidden", "centre", "cutting", "border"]
 
 PEN_WIDTH: dict[Pen, float] = {
     "outline": 0.5,
+    "medium": 0.35,
     "thin": 0.25,
     "hidden": 0.25,
     "centre": 0.25,
     "cutting": 0.5,
     "border": 0.7,
 }
-"""Line widths in mm: ISO 128-2 line group 0.5 (wide lines 0.5, narrow ones half of it), ISO 5457 frame 0.7."""
+"""Line widths in mm: ISO 128-2 line group 0.5 (wide lines 0.5, narrow ones half of it, 0.35 between them), ISO 5457 frame
+0.7 and its reference fields 0.35. Sources: tests/outside/test_line_groups.py and test_sheet_layout.py."""
 
 DASHES: dict[Pen, tuple[float, ...]] = {
     "hidden": (3.0, 0.75),
-    "centre": (6.0, 0.75, 0.25, 0.75),
-    "cutting": (6.0, 0.75, 0.25, 0.75),
+    "centre": (6.0, 0.75, 0.125, 0.75),
+    "cutting": (12.0, 1.5, 0.25, 1.5),
 }
-"""Dash, gap, dash, gap in mm for the line types that are not continuous.
+"""Dash, gap, dot, gap in mm for the line types that are not continuous.
 
-Source: ISO 128-2 (from memory): dashes 12 d, gaps 3 d; long dashes 24 d with dots between; d the width of the line.
+Source: ISO 128-21 as told in tests/outside/test_line_elements.py: dashes 12 d, gaps 3 d; long dashes 24 d with dots 0.5 d
+long between them; d the width of the line.
 """
 
 

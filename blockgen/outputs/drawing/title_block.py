@@ -1,4 +1,8 @@
-"""The title block. Source: ISO 7200 (from memory): its data fields; width 180 mm, lower right corner of the frame."""
+"""The title block.
+
+Source: ISO 7200 as told by de.wikipedia.org/wiki/ISO_7200 (tests/outside/test_title_block_fields.py): its eight fields that
+must be there; width 180 mm, lower right corner of the frame.
+"""
 
 from __future__ import annotations
 
@@ -12,6 +16,8 @@ from blockgen.outputs.drawing.tables import wrapped
 
 WIDTH = 180.0
 _CAPTION, _VALUE = 1.8, 2.5
+_HEIGHTS = (5.0, 3.5, 2.5, 1.8)
+"""Heights of letters of ISO 3098, mm; no others are used."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -126,9 +132,15 @@ def _words(cell: _Cell, top: Point) -> list[Stroke]:
     if not cell.words:
         return strokes
     room, letters = cell.width - 3.0, cell.height
-    while letters > _CAPTION and text_width(cell.words, letters) > room and cell.caption != "Document status":
-        letters = max(_CAPTION, letters - 0.35)
+    if cell.caption != "Document status":
+        letters = _letters_that_fit(cell.words, letters, room)
     low = y - 1.0 - _CAPTION - 1.2
     for number, line in enumerate(wrapped(cell.words, room, letters)[:4]):
         strokes.append(Text(line, (x, low - letters - 1.5 * letters * number), letters))
     return strokes
+
+
+def _letters_that_fit(words: str, most: float, room: float) -> float:
+    """Return the greatest height of letters with which words fit on one line, the least one where none does, mm."""
+    heights = (height for height in _HEIGHTS if height <= most and text_width(words, height) <= room)
+    return next(heights, _HEIGHTS[-1])

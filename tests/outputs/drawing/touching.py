@@ -145,14 +145,19 @@ def of_points(points):
 def over_fixed(sheet):
     """Return what stands at a view and reaches into title block, notes or hole table."""
     fixed = [item for item in sheet.items if item.id in {"sheet.title_block", "sheet.notes", "sheet.holes"}]
-    boxes = {item.id: of_points([p for s in item.strokes if isinstance(s, Line) for p in (s.start, s.end)])
-             for item in fixed}  # fmt: skip
+    boxes = {item.id: around_item(item) for item in fixed}
     found = [(a, b) for (a, one), (b, two) in combinations(boxes.items(), 2) if apart(one, two)]
     for item in sheet.items:
         if item.in_model:
             found += [(item.id, name) for s in item.strokes for name, box in boxes.items() if apart(around(s), box)
                       and (not isinstance(s, Arc) or any(apart(of_points([p, q]), box) for p, q in pairwise(chain(s))))]  # fmt: skip
     return found
+
+
+def around_item(item):
+    """Return left, bottom, right, top of the lines and texts of an item."""
+    boxes = [around(stroke) for stroke in item.strokes if isinstance(stroke, (Line, Text))]
+    return min(b[0] for b in boxes), min(b[1] for b in boxes), max(b[2] for b in boxes), max(b[3] for b in boxes)
 
 
 def leader_lines(sheet):
