@@ -30,15 +30,20 @@ def _larger(plan: Plan) -> tuple[str, str]:
 
 
 def bores_in_line(plan: Plan) -> Finding:
-    """Compare the opening of the larger bore with the smaller bore that is machined through it."""
+    """Compare the opening of the larger bore with the smaller bore that is machined through it.
+
+    A smaller bore with a step of its own faces away from the larger one: what comes through the larger bore passes the
+    step's opening only.
+    """
     large, small = _larger(plan)
     ask = Question(
         "bores_in_one_setup", f"{small.capitalize()} bore reached through the {large} bore",
-        (f"{large}_through_bore", f"{small}_bore"),
+        (f"{large}_through_bore", f"{small}_bore", f"{small}_through_bore"),
         "the smaller bore cannot be machined through the larger one: two setups, so align by dial or widen the opening",
         otherwise="warn",
     )  # fmt: skip
-    return at_least(plan, ask, plan.number(f"{large}_through_bore"), plan.number(f"{small}_bore"))
+    reached = min(plan.number(f"{large}_through_bore"), plan.number(f"{small}_through_bore"))
+    return at_least(plan, ask, reached, plan.number(f"{small}_bore"))
 
 
 def boring_bar(plan: Plan) -> Finding:

@@ -24,6 +24,10 @@ def test_bores_in_one_setup():
     assert verdict(with_value(plan, motor_through_bore=49.0), "bores_in_one_setup") == "warn"
 
 
+def test_a_smaller_bore_with_a_step_faces_away_from_the_larger_one():
+    assert verdict(with_value(sized(), bearing_through_bore=44.0), "bores_in_one_setup") == "warn"
+
+
 def test_boring_bar():
     assert verdict(sized(), "boring_bar") == "pass"
     assert verdict(with_value(sized(), length=160.0), "boring_bar") == "warn"

@@ -1,7 +1,8 @@
 """Drawing symbols as strokes about their own origin, mm, for letters 3.5 high.
 
-Sources (all from memory): ISO 1101 and ISO 7083 for the symbols of geometrical tolerances, ISO 5459 for the datum
-triangle, ISO 21920-1 (before: ISO 1302) for surface texture, ISO 5456-2 for the projection symbol, ISO 13715 for edges.
+Sources (from memory, but for what tests/outside checks: three symbols of tolerances, arrow, projection symbol): ISO 1101 and
+ISO 7083 for the symbols of geometrical tolerances, ISO 5459 for the datum triangle, ISO 21920-1 (before: ISO 1302) for
+surface texture, ISO 5456-2 for the projection symbol, ISO 13715 for edges.
 """
 
 from __future__ import annotations
@@ -107,8 +108,8 @@ def projection_symbol(method: str) -> tuple[Stroke, ...]:
     side = 1.0 if method == "first" else -1.0
     cone, circles = -side * 5.0, side * 5.5
     small, large, half = 2.0, 4.0, 3.5
-    # first angle: the cone's small end points away from its end view, which lies to the right
-    narrow, wide = cone + side * -half, cone + side * half
+    # The end view looks from the left at the narrow end: the first method puts it to the right, the third to the left.
+    narrow, wide = cone - half, cone + half
     outline: tuple[Stroke, ...] = (
         Line((wide, -large), (wide, large), "outline"),
         Line((narrow, -small), (narrow, small), "outline"),
