@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from pathlib import Path
-from typing import TYPE_CHECKING, Annotated
+from typing import TYPE_CHECKING, Annotated, Literal
 
 import typer
 
@@ -23,6 +23,10 @@ app = typer.Typer(
 )
 
 SpecFile = Annotated[Path, typer.Argument(metavar="SPEC", help="The spec, a TOML file.")]
+StepFile = Annotated[Path, typer.Argument(metavar="FILE", help="The maker's STEP file.")]
+DraftFile = Annotated[
+    Path | None, typer.Option("--out", metavar="FILE", help="Write the table of a spec here; must not exist yet.")
+]
 Json = Annotated[bool, typer.Option("--json", help="Print one JSON document and nothing else.")]
 Strict = Annotated[bool, typer.Option("--strict", help="Count warnings as failures.")]
 _ONLY = (
@@ -119,6 +123,7 @@ def build(
     spec: SpecFile,
     out: Annotated[Path, typer.Option(metavar="DIR", help="Folder for the set's own folder.")] = Path("out"),
     only: Annotated[str | None, typer.Option(metavar="ROLES", help=_ONLY)] = None,
+    no_pmi: Annotated[bool, typer.Option("--no-pmi", help="Leave the tolerances out of the STEP file.")] = False,
     strict: Strict = False,
     quiet: Quiet = False,
 ) -> int:
@@ -131,7 +136,7 @@ def build(
     from blockgen.pipeline import build as build_set
 
     with progress(quiet=quiet) as told:
-        made = build_set(spec, out, None if only is None else only.split(","), told)
+        made = build_set(spec, out, None if only is None else only.split(","), told, tolerances=not no_pmi)
     if not quiet:
         printer.show(build_page(made.folder, made.files, made.findings, made.status))
     return _exit_code(made.findings, made.status, strict=strict, told=not quiet)
@@ -243,6 +248,57 @@ def lookup(
         printer.say_json(lookup_page.document(kind, " ".join(what)))
     else:
         printer.show(lookup_page.page(kind, " ".join(what)))
+    return 0
+
+
+@app.command("read-motor")
+def read_motor(
+    file: StepFile,
+    out: DraftFile = None,
+    as_json: Json = False,
+    quiet: Quiet = False,
+) -> int:
+    """Read a motor's sizes from its maker's STEP file.
+
+    Example: blockgen read-motor motor.step --out motor.toml
+
+    Finds mounting face, pilot, bolt pattern, flange and shaft end, says how sure each value is and why, and writes
+    them as the table [motor] of a spec. Exit code 2 when there is no mounting face in the file.
+    """
+    return _read("motor", file, out, as_json=as_json, quiet=quiet)
+
+
+@app.command("read-bearing")
+def read_bearing(
+    file: StepFile,
+    out: DraftFile = None,
+    as_json: Json = False,
+    quiet: Quiet = False,
+) -> int:
+    """Read a bearing unit's sizes from its maker's STEP file.
+
+    Example: blockgen read-bearing unit.step --out bearing.toml
+
+    Finds mounting face, pilot, bolt pattern, flange and nut, says how sure each value is and why, and writes them as
+    the table [bearing] of a spec. Exit code 2 when there is no mounting face in the file.
+    """
+    return _read("bearing", file, out, as_json=as_json, quiet=quiet)
+
+
+def _read(part: Literal["motor", "bearing"], file: Path, out: Path | None, *, as_json: bool, quiet: bool) -> int:
+    """Read a maker's file, write the draft where one is wanted, and print what was found."""
+    from blockgen.console.reading_page import draft_text, reading_document, reading_page
+    from blockgen.reading.draft import write_draft
+    from blockgen.reading.part import read_part
+
+    reading = read_part(file, part)
+    written = None if out is None else str(out)
+    if out is not None:
+        write_draft(draft_text(reading, written), out)
+    if as_json:
+        printer.say_json(reading_document(reading, written))
+    elif not quiet:
+        printer.show(reading_page(reading, written))
     return 0
 
 

@@ -107,6 +107,8 @@ def build(
     out: str | Path = "out",
     only: Iterable[str] | None = None,
     progress: Progress | None = None,
+    *,
+    tolerances: bool = True,
 ) -> BuildResult:
     """Build the files of a block, all or none.
 
@@ -115,6 +117,7 @@ def build(
         out: Folder in which the folder of the set is made.
         only: Roles to write beside summary, spec and manifest; None for all.
         progress: Called with a few words as each step begins.
+        tolerances: False to leave the tolerances out of the STEP file of the block.
 
     Returns:
         What was written. A failed check does not stop a build; it stands in the status.
@@ -131,14 +134,16 @@ def build(
     made = design(spec_or_path)
     folder = Path(out) / names.stem(made.plan)
     with new_set(folder) as place:
-        files = _write_solid(made, place, roles, told) | _write_sheets(made, place, roles, told)
+        files = _write_solid(made, place, roles, told, tolerances=tolerances) | _write_sheets(made, place, roles, told)
         files |= _write_words(made, place, folder, roles)
         told("checking the files")
         _write(place / names.MANIFEST, as_json(manifest(place, files, made.spec_sha256, made.status)))
     return BuildResult(folder, files, made.plan, made.findings, made.status)
 
 
-def _write_solid(made: Design, place: Path, roles: Sequence[str], told: Progress) -> dict[str, str]:
+def _write_solid(
+    made: Design, place: Path, roles: Sequence[str], told: Progress, *, tolerances: bool
+) -> dict[str, str]:
     """Model the block and write the files that need the solid."""
     wanted = [role for role in roles if role in names.FROM_THE_SOLID]
     if not wanted:
@@ -153,7 +158,7 @@ def _write_solid(made: Design, place: Path, roles: Sequence[str], told: Progress
         files = [place / name for name in names.file_names(start, role)]
         told(f"writing {', '.join(file.name for file in files)}")
         if role == "block":
-            write_block_step(solid, made.plan, files[0], made.status, __version__)
+            write_block_step(solid, made.plan, files[0], made.status, __version__, tolerances=tolerances)
         elif role == "stl":
             write_block_stl(solid, made.plan, files[0])
         else:

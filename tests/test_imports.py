@@ -14,7 +14,8 @@ ROOT = Path(blockgen.__file__).parent
 LAYERS = {
     "errors": 0, "units": 0, "record": 0, "plan": 1, "spec": 2, "standards": 2, "mechanics": 2, "sizing": 3,
     "alignment": 3, "making": 3,
-    "evidence": 4, "checks": 4, "geometry": 5, "outputs": 6, "pipeline": 7, "console": 8, "commands": 9, "cli": 10,
+    "evidence": 4, "checks": 4, "geometry": 5, "reading": 5.5, "outputs": 6, "pipeline": 7,
+    "console": 8, "commands": 9, "cli": 10,
     "__main__": 11,
 }  # fmt: skip
 # Packages that stand on the same floor and still may not see one another; spec looks threads and fits up.
@@ -35,7 +36,9 @@ APART = {
     ("evidence", "making"),
     ("evidence", "checks"),
     ("checks", "evidence"),
+    *(("reading", part) for part in ("spec", "sizing", "checks", "alignment", "making", "evidence", "plan")),
 }
+KERNEL = {"geometry", "reading"}
 HEAVY = {"OCP", "cadquery", "numpy", "scipy", "vtk", "ezdxf", "rich", "tomlkit", "trimesh"}
 FILES = sorted(ROOT.rglob("*.py"))
 
@@ -103,13 +106,13 @@ def test_records_errors_and_units_import_nothing_of_ours():
 
 @pytest.mark.parametrize("path", FILES, ids=lambda p: str(p.relative_to(ROOT)))
 def test_heavy_libraries_load_late(path):
-    if part_of(path) != "geometry":
+    if part_of(path) not in KERNEL:
         assert not {name.split(".")[0] for name in imports(path, top_level=True)} & HEAVY
 
 
-def test_only_geometry_and_outputs_name_the_kernel():
+def test_only_geometry_reading_and_outputs_name_the_kernel():
     for path in FILES:
-        if part_of(path) not in {"geometry", "outputs"}:
+        if part_of(path) not in {*KERNEL, "outputs"}:
             assert not {name.split(".")[0] for name in imports(path)} & {"OCP", "cadquery"}, path
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from blockgen.alignment.chain import Alignment
 from blockgen.checks.base_joint import base_joint
+from blockgen.checks.clashes import clashes
 from blockgen.checks.data_sheets import data_sheets
 from blockgen.checks.drive import drive
 from blockgen.checks.finding import Finding
@@ -16,21 +17,23 @@ from blockgen.checks.shafts_in_line import shafts_in_line
 from blockgen.checks.sizes import sizes
 from blockgen.checks.wall import wall
 from blockgen.checks.window import window
+from blockgen.evidence.clearances import Clearances
 from blockgen.plan import Plan
 
 __all__ = ["Finding", "check"]
 
 
-def check(plan: Plan, alignment: Alignment | None = None) -> tuple[Finding, ...]:
+def check(plan: Plan, alignment: Alignment | None = None, clearances: Clearances | None = None) -> tuple[Finding, ...]:
     """Check a plan.
 
     Args:
         plan: A sized block.
         alignment: Evidence about the shafts, ``alignment.chain.align(plan)``; without it they are not judged.
+        clearances: Evidence from the solids, ``geometry.interference.clearances(...)``; without it they are not judged.
 
     Returns:
         Every finding, in the order data sheets, shaft line, seats, alignment, sizes, screws, base joint, flange joints,
-        drive, wall, window, making.
+        drive, wall, window, making, solids.
     """
     return (
         *data_sheets(plan),
@@ -45,4 +48,5 @@ def check(plan: Plan, alignment: Alignment | None = None) -> tuple[Finding, ...]
         *wall(plan),
         *window(plan),
         *making(plan),
+        *(() if clearances is None else clashes(plan, clearances)),
     )

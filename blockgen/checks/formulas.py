@@ -62,6 +62,12 @@ _FORMULAS: tuple[tuple[str, str], ...] = (
     (r"nut_passes", "opening of the bearing bore >= lock nut"),
     (r"coupling_removal", "way free towards the motor >= grip on the journal"),
     (r"dowels", "two places that keep the least walls"),
+    (r"clash_free", "sum of (common volume - planned overlap) over the pairs that clash <= volume of rounding"),
+    (r"contacts_made", "planned seats and threads that the solids do not show <= 0"),
+    (r"least_clearance", "least distance of the solids >= clearance asked for it"),
+    (r"(height|width)_limit", "furthest point of all parts <= space"),
+    (r"motor_over_base", "lowest point of the motor's solid >= clearance"),
+    (r"key_access_\w+", "swept tools that meet no part >= tools that must reach"),
 )
 
 

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 
 from blockgen.errors import MachineError
 from blockgen.outputs.names import stem
+from blockgen.outputs.part21 import quoted
 from blockgen.plan import Feature, Plan
 from blockgen.spec.fingerprint import build_date
 
@@ -44,8 +45,10 @@ class _Texts:
         return re.sub(r"'@(\d+)@'", lambda match: quoted(self._texts[int(match[1])]), data)
 
 
-def write_block_step(block: BlockSolid, plan: Plan, path: Path, status: str, tool_version: str) -> None:
-    """Write the block.
+def write_block_step(
+    block: BlockSolid, plan: Plan, path: Path, status: str, tool_version: str, *, tolerances: bool = True
+) -> None:
+    """Write the block. Lengths are mm, whatever the units of the spec.
 
     Args:
         block: Solid of the plan.
@@ -53,6 +56,7 @@ def write_block_step(block: BlockSolid, plan: Plan, path: Path, status: str, too
         path: File to write.
         status: Status of the design, goes into the product description.
         tool_version: Version of blockgen for the header.
+        tolerances: Write the tolerances so that a program can read them; without them all else stays as it is.
 
     Raises:
         KernelError: the kernel could not translate the solid.
@@ -62,6 +66,7 @@ def write_block_step(block: BlockSolid, plan: Plan, path: Path, status: str, too
 
     texts = _Texts()
     name, description = part_name(plan), part_description(plan, status)
+    faces = _named_faces(block, plan, texts)
     part = StepPart(
         block.shape,
         texts.token(name),
@@ -69,13 +74,14 @@ def write_block_step(block: BlockSolid, plan: Plan, path: Path, status: str, too
         texts.token(plan.text("block.material") or "not stated"),
         plan.material_density,
         BLANK,
-        _named_faces(block, plan, texts),
+        [face for _, face in faces],
     )
     write_step_document(part, path)
     kernel_text = path.read_text(encoding="ascii")
     schema, data = _schema_and_data(kernel_text)
     header = header_text(f"{name}.step", description, plan, f"blockgen {tool_version}", schema)
-    path.write_text(header + texts.put_back(data), encoding="ascii", newline="\n")
+    added = _tolerances(plan, block, data, {face.name: face_id for face_id, face in faces}) if tolerances else ""
+    path.write_text(header + _with_entities(texts.put_back(data), added), encoding="ascii", newline="\n")
 
 
 def part_name(plan: Plan) -> str:
@@ -122,15 +128,32 @@ def _main_parts(feature: Feature) -> Iterable[str]:
     )
 
 
-def _named_faces(block: BlockSolid, plan: Plan, texts: _Texts) -> list[NamedFace]:
+def _named_faces(block: BlockSolid, plan: Plan, texts: _Texts) -> list[tuple[str, NamedFace]]:
+    """Return every face with its id; its name is a token of its own."""
     from blockgen.geometry.step_document import NamedFace
 
     names, colours = face_names(plan), face_colours(plan)
     return [
-        NamedFace(face, texts.token(names.get(face_id, face_id)), colours.get(face_id))
+        (face_id, NamedFace(face, texts.token(names.get(face_id, face_id)), colours.get(face_id)))
         for face_id, faces in block.faces.items()
         for face in faces
     ]
+
+
+def _tolerances(plan: Plan, block: BlockSolid, data: str, tokens: Mapping[str, str]) -> str:
+    """Return the entities of the tolerances; ``tokens`` has the face id by the token in the data."""
+    from blockgen.outputs.step_tolerances.entities import entities_of
+    from blockgen.outputs.step_tolerances.from_plan import tolerances_of
+    from blockgen.outputs.step_tolerances.model import read_model
+
+    found = tolerances_of(plan, tuple(block.faces))
+    return entities_of(found, read_model(data, tokens)) if found.records else ""
+
+
+def _with_entities(data: str, added: str) -> str:
+    """Return the data with more entities behind the last one."""
+    before, end, after = data.rpartition("ENDSEC;")
+    return before + added + end + after
 
 
 def _schema_and_data(kernel_text: str) -> tuple[str, str]:
@@ -165,23 +188,3 @@ def header_text(file_name: str, description: str, plan: Plan, system: str, schem
 def time_stamp(plan: Plan) -> str:
     """Return the build date (date of the drawing, else SOURCE_DATE_EPOCH), else a fixed one, as ISO 8601 text."""
     return f"{build_date(plan.records) or NO_DATE}T00:00:00"
-
-
-def quoted(text: str) -> str:
-    r"""Return a text as a string of ISO 10303-21.
-
-    Quote and backslash are doubled, control characters written as ``\X\0A``, other letters as ``\X2\03BC\X0\`` and
-    beyond the basic plane as ``\X4\0001F600\X0\``.
-    """
-    return "'" + "".join(_escaped(character) for character in text) + "'"
-
-
-def _escaped(character: str) -> str:
-    code = ord(character)
-    if character in "'\\":
-        return character * 2
-    if code < 32 or code == 127:
-        return f"\\X\\{code:02X}"
-    if code < 127:
-        return character
-    return f"\\X2\\{code:04X}\\X0\\" if code < 0x10000 else f"\\X4\\{code:08X}\\X0\\"

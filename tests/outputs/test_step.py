@@ -12,7 +12,8 @@ from pathlib import Path
 import pytest
 
 from blockgen.errors import MachineError
-from blockgen.outputs.step import face_colours, face_names, part_description, quoted, time_stamp, write_block_step
+from blockgen.outputs.part21 import quoted
+from blockgen.outputs.step import face_colours, face_names, part_description, time_stamp, write_block_step
 from blockgen.record import Record
 from tests.geometry import sample_plans as samples
 
@@ -220,22 +221,6 @@ def test_odd_texts_are_escaped_and_read_back(block, tmp_path):
 def test_a_folder_that_does_not_exist(block, tmp_path):
     with pytest.raises(MachineError, match=r"cannot write .*missing"):
         write_block_step(block, samples.usual(), tmp_path / "missing" / "block.step", STATUS, "1")
-
-
-@pytest.mark.parametrize(
-    ("text", "expected"),
-    [
-        ("plain", "'plain'"),
-        ("it's", "'it''s'"),
-        ("a\\b", r"'a\\b'"),
-        ("30 µm", r"'30 \X2\00B5\X0\m'"),
-        ("\N{ROCKET}", r"'\X4\0001F680\X0\'"),
-        ("a\nb", r"'a\X\0Ab'"),
-        ("", "''"),
-    ],
-)
-def test_quoted(text, expected):
-    assert quoted(text) == expected
 
 
 @pytest.mark.parametrize(

@@ -1,8 +1,8 @@
 """Arrow heads against teaching notes.
 
-"Dimensioning", ja.scribd.com/document/398713789, section "Arrowheads" (Indian practice, after ISO 129:1985): barbs form an angle of 15
-deg or more, the head is at least three times as long as it is wide. Reached as an excerpt of a stored copy. The width was put
-right after it: the head had been 2.94 times as long as wide.
+"Dimensioning", ja.scribd.com/document/398713789, section "Arrowheads" (Indian practice, after ISO 129:1985): barbs
+form an angle of 15 deg or more, the head is at least three times as long as it is wide. Reached as an excerpt of a
+stored copy. The width was put right after it: the head had been 2.94 times as long as wide.
 """
 
 import math

@@ -1,8 +1,8 @@
 """Centring marks against a public account of JIS Z 8311:1998, the translation of ISO 5457:1980.
 
 A Japanese introduction to reading drawings, part 2, section on centring marks,
-xn--pckhso3h8g2b3d2948ae2yh.osaka.jp/wp/2020/08/21/ (title begins "CAD初心者が図面を見る"). Reached as an excerpt of a stored copy.
-The edition of 1999 was not read; it may want longer marks.
+xn--pckhso3h8g2b3d2948ae2yh.osaka.jp/wp/2020/08/21/ (title begins "CAD初心者が図面を見る"). Reached as an excerpt of a
+stored copy. The edition of 1999 was not read; it may want longer marks.
 """
 
 import pytest

@@ -1,7 +1,8 @@
 """Which geometrical tolerances need a datum, against a public table.
 
-Aerospace community database, "Geometrical characteristics", aerospace-community.eu/Database/GeometricalCharacteristics, columns
-Characteristic and Datum needed. Reached as excerpts of stored copies of that page.
+Aerospace community database, "Geometrical characteristics",
+aerospace-community.eu/Database/GeometricalCharacteristics, columns Characteristic and Datum needed. Reached as
+excerpts of stored copies of that page.
 """
 
 import pytest

@@ -1,10 +1,11 @@
 """In, out or cannot be told, against the guide of the accreditation bodies.
 
-ILAC-G8:09/2019, "Guidelines on Decision Rules and Statements of Conformity", 4.2.3 "Non-binary Statement with Guard Band" and Figure 5,
-which shows it for a guard band as long as the expanded uncertainty: pass below TL - w; fail above TL + w; conditional pass and
-conditional fail between. Read at fliphtml5.com/szbrq/ktfm/ILAC_G8_09_2019_Quy_tac_ra_QD, pages 8 and 10, as excerpts of stored
-copies. Both conditional answers are "cannot be told" here. ISO 14253-1 itself was not read; public accounts say that its edition
-of 2017 takes 0.83 U where ours takes U, so that ours tells less and never more.
+ILAC-G8:09/2019, "Guidelines on Decision Rules and Statements of Conformity", 4.2.3 "Non-binary Statement with Guard
+Band" and Figure 5, which shows it for a guard band as long as the expanded uncertainty: pass below TL - w; fail above
+TL + w; conditional pass and conditional fail between. Read at fliphtml5.com/szbrq/ktfm/ILAC_G8_09_2019_Quy_tac_ra_QD,
+pages 8 and 10, as excerpts of stored copies. Both conditional answers are "cannot be told" here. ISO 14253-1 itself
+was not read; public accounts say that its edition of 2017 takes 0.83 U where ours takes U, so that ours tells less
+and never more.
 """
 
 import pytest
@@ -40,7 +41,9 @@ def test_two_sided_limits(step, doubt):
     assert told == TOLD[either(value, 45.0, 45.025, guard)]
 
 
-@pytest.mark.parametrize(("value", "told"), [(0.007, "in"), (0.019, "cannot be told"), (0.021, "cannot be told"), (0.031, "out")])
+@pytest.mark.parametrize(
+    ("value", "told"), [(0.007, "in"), (0.019, "cannot be told"), (0.021, "cannot be told"), (0.031, "out")]
+)
 def test_one_sided_limit(value, told):
     """A zone of 0.02 and U = 0.01."""
     row = rows_of()["motor_bore.coaxiality"]

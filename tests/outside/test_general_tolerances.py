@@ -1,8 +1,9 @@
 """ISO 2768-1 against a public table.
 
-"Allgemeintoleranzen", handfest.engineer/Toleranz/Allgemeintol.html, tables of lengths, broken edges and angles after ISO 2768-1. Reached
-as an excerpt of a stored copy of that page. Two other pages (schmidbauer.net/de/toleranzen-din-iso-2768-1, scribd.com/document/
-585640440) print 0.15 and 0.2 for the coarse class up to 3 and 6 mm; those are values of the older DIN 7168.
+"Allgemeintoleranzen", handfest.engineer/Toleranz/Allgemeintol.html, tables of lengths, broken edges and angles after
+ISO 2768-1. Reached as an excerpt of a stored copy of that page. Two other pages
+(schmidbauer.net/de/toleranzen-din-iso-2768-1, scribd.com/document/ 585640440) print 0.15 and 0.2 for the coarse class
+up to 3 and 6 mm; those are values of the older DIN 7168.
 """
 
 from itertools import pairwise
@@ -17,7 +18,13 @@ LENGTHS = {
     400: (0.2, 0.5, 1.2, 2.5), 1000: (0.3, 0.8, 2, 4), 2000: (0.5, 1.2, 3, 6), 4000: (None, 2, 4, 8),
 }  # fmt: skip
 EDGES = {3: (0.2, 0.2, 0.4, 0.4), 6: (0.5, 0.5, 1, 1), 400: (1, 1, 2, 2)}
-ANGLES = {10: (60, 60, 90, 180), 50: (30, 30, 60, 120), 120: (20, 20, 30, 60), 400: (10, 10, 15, 30), 401: (5, 5, 10, 20)}
+ANGLES = {
+    10: (60, 60, 90, 180),
+    50: (30, 30, 60, 120),
+    120: (20, 20, 30, 60),
+    400: (10, 10, 15, 30),
+    401: (5, 5, 10, 20),
+}
 """Greatest size of each range, mm, and the values of f, m, c, v: mm, mm, minutes."""
 
 

@@ -1,7 +1,7 @@
 """ISO 2768-1, Table 1, against a notice of the Japanese ministry of labour that reprints JIS B 0405, the same table.
 
-"日本工業規格 B 0405 (抄)", annex to a notice, www.jaish.gr.jp/horei/hor1-43/hor1-43-3-1-6.html, Table 1. Reached as an excerpt of a stored copy
-of that page.
+"日本工業規格 B 0405 (抄)", annex to a notice, www.jaish.gr.jp/horei/hor1-43/hor1-43-3-1-6.html, Table 1. Reached as
+an excerpt of a stored copy of that page.
 """
 
 import pytest

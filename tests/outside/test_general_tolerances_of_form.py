@@ -1,8 +1,8 @@
 """ISO 2768-2 against a public reprint of JIS B 0419, the same tables.
 
-"普通幾何公差", kikai-seizu.s-projects.net/general-geometrical-tolerance.html, tables of straightness and flatness, perpendicularity,
-symmetry and circular run-out. Reached as an excerpt of a stored copy of that page. Where the table joins cells, the value is
-repeated here.
+"普通幾何公差", kikai-seizu.s-projects.net/general-geometrical-tolerance.html, tables of straightness and flatness,
+perpendicularity, symmetry and circular run-out. Reached as an excerpt of a stored copy of that page. Where the table
+joins cells, the value is repeated here.
 """
 
 import pytest

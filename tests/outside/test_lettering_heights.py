@@ -1,7 +1,8 @@
 """Heights of letters against teaching material.
 
-"Ausführung von Schriften in technischen Zeichnungen", wiechmann-at.de/MBStudium/TechnischesZeichnen/TZSchriften.html (after DIN EN
-ISO 3098-0): h = 1.8, 2.5, 3.5, 5, 7, 10, 14, 20 mm. Reached as an excerpt of a stored copy of that page.
+"Ausführung von Schriften in technischen Zeichnungen", wiechmann-at.de/MBStudium/TechnischesZeichnen/TZSchriften.html
+(after DIN EN ISO 3098-0): h = 1.8, 2.5, 3.5, 5, 7, 10, 14, 20 mm. Reached as an excerpt of a stored copy of that
+page.
 """
 
 from dataclasses import replace
@@ -23,7 +24,7 @@ def heights(item):
 
 
 def test_letters_of_labels_notes_and_sections():
-    assert {symbols.LETTER, symbols.SMALL, notes.HEIGHT, centre_lines._LETTER} <= HEIGHTS  # noqa: SLF001
+    assert {symbols.LETTER, symbols.SMALL, notes.HEIGHT, centre_lines._LETTER} <= HEIGHTS
 
 
 def test_letters_of_the_frame():

@@ -1,8 +1,9 @@
 """Lengths of dashes, gaps and dots against teaching notes.
 
-"LV3 Wiederholung Liniendarstellung", de.scribd.com/document/726858533, last section (after EN ISO 128-21). Reached as an excerpt of
-a stored copy. The notes draw hidden edges 0.35 mm wide, as an older standard did; the rule in widths is theirs, the width of
-0.25 mm is that of test_line_uses. Dots of all lines and the dashes of the cutting plane were put right after them.
+"LV3 Wiederholung Liniendarstellung", de.scribd.com/document/726858533, last section (after EN ISO 128-21). Reached as
+an excerpt of a stored copy. The notes draw hidden edges 0.35 mm wide, as an older standard did; the rule in widths is
+theirs, the width of 0.25 mm is that of test_line_uses. Dots of all lines and the dashes of the cutting plane were put
+right after them.
 """
 
 import pytest

@@ -1,7 +1,7 @@
 """The unit of a dashed line against a public excerpt of JIS B 3402, which takes it from JIS Z 8321 (ISO 128-21).
 
-"05. 線", dwg.jisw.com/02120/05cad.html, sections on widths and on lengths of elements. Reached as an excerpt of a stored copy; its
-pictures were not seen.
+"05. 線", dwg.jisw.com/02120/05cad.html, sections on widths and on lengths of elements. Reached as an excerpt of a
+stored copy; its pictures were not seen.
 """
 
 import pytest

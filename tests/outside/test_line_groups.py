@@ -1,8 +1,9 @@
 """Line widths against a school book.
 
-"Konstruktionsgrundlagen für Metalltechnik", Westermann (Vienna), ISBN 978-3-7100-2824-3, sections 2.3 and 2.4, printed page 28
-(after ÖNORM EN ISO 128-2), blickinsbuch.westermann.de/978-3-7100-2824-3/30. Reached as an excerpt of the publisher's open
-preview. The width between wide and narrow lines was taken from it; wide and narrow ones had been remembered.
+"Konstruktionsgrundlagen für Metalltechnik", Westermann (Vienna), ISBN 978-3-7100-2824-3, sections 2.3 and 2.4,
+printed page 28 (after ÖNORM EN ISO 128-2), blickinsbuch.westermann.de/978-3-7100-2824-3/30. Reached as an excerpt of
+the publisher's open preview. The width between wide and narrow lines was taken from it; wide and narrow ones had been
+remembered.
 """
 
 import pytest

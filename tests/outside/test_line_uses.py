@@ -1,7 +1,7 @@
 """Which lines are wide and which narrow, against teaching material of a learning site.
 
-"Linienstärke", dritter-lernort.de/unit/linienstaerke-2/?id=2322, table of line groups (after DIN EN ISO 128-20). Reached as an
-excerpt of a stored copy of that page.
+"Linienstärke", dritter-lernort.de/unit/linienstaerke-2/?id=2322, table of line groups (after DIN EN ISO 128-20).
+Reached as an excerpt of a stored copy of that page.
 """
 
 import pytest

@@ -1,7 +1,7 @@
 """Trimmed sizes against the page sizes of two independent packages.
 
-reportlab (BSD), `reportlab.lib.pagesizes`, sizes in points of 1/72 in; ezdxf (MIT), `ezdxf.addons.drawing.layout.PAGE_SIZES`, in
-mm. Both are read as they are installed. ISO 216 was not read.
+reportlab (BSD), `reportlab.lib.pagesizes`, sizes in points of 1/72 in; ezdxf (MIT),
+`ezdxf.addons.drawing.layout.PAGE_SIZES`, in mm. Both are read as they are installed. ISO 216 was not read.
 """
 
 import pytest

@@ -1,9 +1,9 @@
 """The sign of the projection method against teaching material.
 
-"Symbol of Orthographic Projection", mech.poriyaan.in/topic/symbol-of-orthographic-projection-30308: the view from the left of a
-truncated cone stands to the right of its front view in first-angle projection and to the left in third-angle projection.
-Reached as an excerpt of a stored copy; its pictures were not seen. Both circles of the end view are visible, so that the
-narrow end is the one looked at, the left one.
+"Symbol of Orthographic Projection", mech.poriyaan.in/topic/symbol-of-orthographic-projection-30308: the view from the
+left of a truncated cone stands to the right of its front view in first-angle projection and to the left in
+third-angle projection. Reached as an excerpt of a stored copy; its pictures were not seen. Both circles of the end
+view are visible, so that the narrow end is the one looked at, the left one.
 """
 
 import pytest

@@ -1,9 +1,9 @@
 """Sheet and frame against a public account of ISO 5457.
 
 Wikibooks, "Technisches Zeichnen/ Zeichenblätter", sections "Gestaltung" and "Rahmen der Zeichenfläche",
-de.wikibooks.org/wiki/Technisches_Zeichnen/_Zeichenblätter. Reached as an excerpt of a stored copy of that page. Line and
-letters of the reference fields and their number were put right after it, so that those tests prove no more than that the
-sheet holds them; sizes, drawing space and frame had been remembered.
+de.wikibooks.org/wiki/Technisches_Zeichnen/_Zeichenblätter. Reached as an excerpt of a stored copy of that page. Line
+and letters of the reference fields and their number were put right after it, so that those tests prove no more than
+that the sheet holds them; sizes, drawing space and frame had been remembered.
 """
 
 from itertools import pairwise

@@ -1,7 +1,8 @@
 """A3 and A4 sheets against a school book.
 
-"Technisches Zeichnen, Fachzeichnen SB 1", Westermann (Vienna), ISBN 978-3-7100-2443-6, section 1, printed page 5 (after ÖNORM
-EN ISO 5457), blickinsbuch.westermann.de/978-3-7100-2443-6/7. Reached as an excerpt of the publisher's open preview.
+"Technisches Zeichnen, Fachzeichnen SB 1", Westermann (Vienna), ISBN 978-3-7100-2443-6, section 1, printed page 5
+(after ÖNORM EN ISO 5457), blickinsbuch.westermann.de/978-3-7100-2443-6/7. Reached as an excerpt of the publisher's
+open preview.
 """
 
 from blockgen.outputs.drawing.paper import frame, paper

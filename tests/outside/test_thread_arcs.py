@@ -1,8 +1,9 @@
 """Threads seen from the end against teaching material.
 
-"How to draw Threads", en.technisches-zeichnen.net/technical-drawing/basics-02/draw-threads.php (after DIN ISO 6410-1): in the view from
-the end the outside diameter of an inside thread is a three-quarter circle in a narrow line. Reached as an excerpt of a stored
-copy. That the open quarter is the upper right one is from memory (see test_drawing_practice).
+"How to draw Threads", en.technisches-zeichnen.net/technical-drawing/basics-02/draw-threads.php (after DIN ISO
+6410-1): in the view from the end the outside diameter of an inside thread is a three-quarter circle in a narrow line.
+Reached as an excerpt of a stored copy. That the open quarter is the upper right one is from memory (see
+test_drawing_practice).
 """
 
 from functools import lru_cache

@@ -1,6 +1,7 @@
 """The title block against a public account of ISO 7200:2004.
 
-Wikipedia, "ISO 7200", de.wikipedia.org/wiki/ISO_7200, list of differences to DIN 6771-1. Reached as an excerpt of a stored mirror.
+Wikipedia, "ISO 7200", de.wikipedia.org/wiki/ISO_7200, list of differences to DIN 6771-1. Reached as an excerpt of a
+stored mirror.
 """
 
 import pytest
@@ -39,6 +40,11 @@ def test_fields_that_must_be_there(caption, value):
 
 def test_it_is_180_mm_wide_in_the_corner():
     item, height = title_block((200.0, 10.0), SAMPLE)
-    ends = [end for line in item.strokes if isinstance(line, Line) and line.pen != "centre" for end in (line.start, line.end)]
+    ends = [
+        end
+        for line in item.strokes
+        if isinstance(line, Line) and line.pen != "centre"
+        for end in (line.start, line.end)
+    ]
     assert (min(x for x, _ in ends), max(x for x, _ in ends)) == (20.0, 200.0)
     assert max(y for _, y in ends) == pytest.approx(10.0 + height)

@@ -1,8 +1,9 @@
 """Arrangement of views and size of the projection sign against a textbook.
 
-"Print Reading for Industry" (2016), Goodheart-Willcox, page 85, g-wonlinetextbooks.com/print-reading-for-industry-2016/101: in
-first-angle projection the top view stands below the front view and the view from the right to its left; the smaller end of the
-cone of the sign is about as large as the main lettering. Reached as an excerpt of the publisher's open preview.
+"Print Reading for Industry" (2016), Goodheart-Willcox, page 85,
+g-wonlinetextbooks.com/print-reading-for-industry-2016/101: in first-angle projection the top view stands below the
+front view and the view from the right to its left; the smaller end of the cone of the sign is about as large as the
+main lettering. Reached as an excerpt of the publisher's open preview.
 """
 
 import pytest

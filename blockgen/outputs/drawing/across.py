@@ -69,8 +69,9 @@ def _candidate(label: Label, bore: Bore, way: _Way, cost: float) -> Candidate:
     x, y = way.at
     box = Box(x, y, x + label.width, y + label.height)
     edge = box.right + 0.1 if x < way.x else box.left - 0.1
-    lines = (*_lines(bore, way), ((edge, way.turn), (way.x, way.turn)))
-    return Candidate(cost, (box,), lines, partial(_items, label, bore, way))
+    *extensions, along = _lines(bore, way)
+    lines = (along, ((edge, way.turn), (way.x, way.turn)))
+    return Candidate(cost, (box,), lines, partial(_items, label, bore, way), tuple(extensions))
 
 
 def _lines(bore: Bore, way: _Way) -> tuple[Piece, ...]:

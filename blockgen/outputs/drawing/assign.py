@@ -83,10 +83,11 @@ def _relief(plan: Plan, views: Views) -> dict[str, _Place]:
     if relief is None or relief.pocket is None:
         return {}
     view, low, high = views["front"], relief.pocket.low, relief.pocket.high
+    edge, sides = (low[0], (1, -1)) if low[0] < plan.body.length - high[0] else (high[0], (-1, 1))
     return {
         "relief.position": (view, view.point(0, 0, plan.body.edge_chamfer), view.point(low[0], 0, 0), 0, (-1, 1)),
         "relief.length": (view, view.point(low[0], 0, 0), view.point(high[0], 0, 0), 0, (-1, 1)),
-        "relief.depth": (view, view.point(high[0], 0, 0), view.point(high[0], 0, high[2]), 90, (-1, 1)),
+        "relief.depth": (view, view.point(edge, 0, 0), view.point(edge, 0, high[2]), 90, sides),
     }
 
 
@@ -101,8 +102,7 @@ def face_targets(plan: Plan, view: View, face: str) -> list[Target]:
     """Return points of a flat face, seen on edge, at which a leader may end."""
     body = plan.body
     if face == "base":
-        marks = [body.length * share for share in (0.1, 0.2, 0.8, 0.9, 0.5)]
-        return [Target(view.point(x, 0, 0), normal=DOWN) for x in marks if _on_base(plan, x)]
+        return [Target(view.point(x, 0, 0), normal=DOWN) for x in _on_base(plan)]
     x, normal = (0.0, (-1.0, 0.0)) if face == "bearing_seat" else (body.length, (1.0, 0.0))
     shaft = plan.number("shaft_height")
     ring = plan.number(f"{face.removesuffix('_seat')}_bore") / 2 + 3.0
@@ -111,11 +111,13 @@ def face_targets(plan: Plan, view: View, face: str) -> list[Target]:
     return [Target(view.point(x, 0, z), normal=normal, cost=cost) for z, cost in heights if 1.0 < z < body.height - 1.0]
 
 
-def _on_base(plan: Plan, x: float) -> bool:
-    """Tell whether the base face reaches the foot of the front view at x: a relief or chamfer lies deeper."""
-    boxes = [f.pocket for f in plan.features if f.kind == "relief" and f.pocket]
-    inside = any(box.low[0] - 1.0 < x < box.high[0] + 1.0 for box in boxes)
-    return not inside and plan.body.edge_chamfer < x < plan.body.length - plan.body.edge_chamfer
+def _on_base(plan: Plan) -> Iterator[float]:
+    """Yield where along the foot of the front view the base face is: a relief or chamfer lies deeper."""
+    boxes = sorted(f.pocket.low[0::2] + f.pocket.high[0::2] for f in plan.features if f.kind == "relief" and f.pocket)
+    ends = [plan.body.edge_chamfer, *(x for low, _, high, _ in boxes for x in (low, high))]
+    ends.append(plan.body.length - plan.body.edge_chamfer)
+    for start, end in zip(ends[::2], ends[1::2], strict=True):
+        yield from (start + (end - start) * share for share in (0.1, 0.2, 0.8, 0.9, 0.5))
 
 
 def circle_targets(view: View, members: Sequence[Feature], radius: float, kind: str | None) -> list[Target]:

@@ -10,17 +10,21 @@ import math
 from collections.abc import Iterable, Iterator, Sequence
 from functools import partial
 
+from blockgen.outputs.drawing.box import Box
+from blockgen.outputs.drawing.crowded import sight
 from blockgen.outputs.drawing.lettering import text_box, text_width
 from blockgen.outputs.drawing.placement import Candidate
-from blockgen.outputs.drawing.strokes import Arc, Item, Line, Point, Stroke, Text
+from blockgen.outputs.drawing.strokes import Arc, Fill, Item, Line, Pen, Point, Stroke, Text
 from blockgen.outputs.drawing.symbols import arrow
-from blockgen.outputs.drawing.views import AXES, View
+from blockgen.outputs.drawing.views import View
 from blockgen.plan import Feature, Plan
 from blockgen.standards.threads import thread
 
 _PAST, _HOLE_PAST = 4.0, 2.0
 _LETTER = 5.0
+_APART = 3.0  # the section's letters must not be read with a dimension beside them, mm
 _END = 7.0
+_NARROW, _BEYOND = 12.0, 14.0  # the mark's arrows and letters reach 10 mm up
 
 
 def centre_lines(view: View, plan: Plan) -> Item:
@@ -48,7 +52,7 @@ def _holes(view: View, plan: Plan) -> Iterator[Stroke]:
 def _hole(view: View, feature: Feature) -> Iterator[Stroke]:
     centre = view.point(*feature.position)
     radius = max(max(piece.start_radius, piece.end_radius) for piece in feature.profile) * view.scale + _HOLE_PAST
-    if _faces(view, feature):
+    if _faces(view, feature) or _below(view, feature):
         x, y = centre
         yield Line((x - radius, y), (x + radius, y), "centre")
         yield Line((x, y - radius), (x, y + radius), "centre")
@@ -73,13 +77,12 @@ def _lengthened(a: Point, b: Point, by: float) -> Line:
 
 def _faces(view: View, feature: Feature) -> bool:
     """Tell whether a hole's mouth looks out of the sheet."""
-    right, up = AXES[view.name]
-    toward = (
-        right[1] * up[2] - right[2] * up[1],
-        right[2] * up[0] - right[0] * up[2],
-        right[0] * up[1] - right[1] * up[0],
-    )
-    return sum(a * b for a, b in zip(toward, feature.axis, strict=True)) < -0.5 and view.name != "section"
+    return sum(a * b for a, b in zip(sight(view.name), feature.axis, strict=True)) < -0.5 and view.name != "section"
+
+
+def _below(view: View, feature: Feature) -> bool:
+    """Tell whether a hole is one of the base face in the top view, which shows them as hidden."""
+    return view.name == "top" and feature.face == "base"
 
 
 def in_cut(feature: Feature) -> bool:
@@ -100,17 +103,22 @@ def thread_marks(view: View, plan: Plan) -> Item | None:
     """Return the narrow lines of the threads that show in a view; None without any."""
     strokes: list[Stroke] = []
     for feature in plan.features:
-        if feature.thread and _faces(view, feature):
-            radius = thread(feature.thread.rpartition("-")[0]).diameter / 2 * view.scale
-            strokes.append(Arc(view.point(*feature.position), radius, 100.0, 350.0))
+        if feature.thread and (_faces(view, feature) or _below(view, feature)):
+            pen: Pen = "thin" if _faces(view, feature) else "hidden"
+            strokes.append(Arc(view.point(*feature.position), _crest(feature) * view.scale, 100.0, 350.0, pen))
         elif feature.thread and view.name == "section" and in_cut(feature):
             strokes += _cut_thread(view, feature)
     return Item(f"threads.{view.name}", "centre_line", tuple(strokes), in_model=True) if strokes else None
 
 
+def _crest(feature: Feature) -> float:
+    """Return the greatest radius of a hole's thread, mm."""
+    return thread((feature.thread or "").rpartition("-")[0]).diameter / 2
+
+
 def _cut_thread(view: View, feature: Feature) -> Iterator[Stroke]:
     """Yield the narrow lines of a thread in the section and the wide line at its end."""
-    radius = thread((feature.thread or "").rpartition("-")[0]).diameter / 2
+    radius = _crest(feature)
     deep = feature.thread_depth or feature.depth
     x, _, z = feature.position
     along, across = (feature.axis[0], feature.axis[2]), (abs(feature.axis[2]), abs(feature.axis[0]))
@@ -127,7 +135,8 @@ def cutting_plane(view: View, plan: Plan, letter: str) -> Item:
     """Return the mark of the section's plane in the top view: line, ends, arrows, letters."""
     box = view.box
     _, y = view.point(0.0, 0.0, plan.number("shaft_height"))
-    left, right = box.left - _PAST, box.right + _PAST
+    away = _mark_away(view, plan)
+    left, right = box.left - away, box.right + away
     strokes: list[Stroke] = [Line((left, y), (right, y), "centre")]
     for x, way in ((left, -1.0), (right, 1.0)):
         end = x + way * _END
@@ -139,6 +148,26 @@ def cutting_plane(view: View, plan: Plan, letter: str) -> Item:
     return Item("section.mark", "section", tuple(strokes), in_model=True)
 
 
+def _mark_away(view: View, plan: Plan) -> float:
+    """Return how far outside the view the mark begins: beyond the dimension of a window that is narrow on paper."""
+    for feature in plan.features:
+        if feature.kind == "window" and feature.pocket and feature.pocket.axis == "z":
+            half = (feature.pocket.high[1] - feature.pocket.low[1]) / 2 * view.scale
+            return _BEYOND if half < _NARROW else _PAST
+    return _PAST
+
+
+def ends_of_mark(mark: Item) -> tuple[Box, ...]:
+    """Return the two ends of the section's mark, arrow and letter, from which dimensions keep away."""
+    letters = [text_box(stroke) for stroke in mark.strokes if isinstance(stroke, Text)]
+    points = [point for stroke in mark.strokes if isinstance(stroke, Fill) for point in stroke.outline]
+    ends = []
+    for box in letters:
+        near = [point for point in points if abs(point[0] - box.left) < 3 * _LETTER]
+        ends.append(Box.around([*near, (box.left, box.bottom), (box.right, box.top)]).grown(1.0))
+    return tuple(ends)
+
+
 def section_title(view: View, letter: str) -> Iterator[Candidate]:
     """Yield places for the section's letters above it."""
     words, box = f"{letter}–{letter}", view.box
@@ -147,7 +176,8 @@ def section_title(view: View, letter: str) -> Iterator[Candidate]:
         for shift in (0.0, 14.0, -14.0, 28.0, -28.0):
             text = Text(words, (left + shift, box.top + 5.0 + 3.0 * number), _LETTER)
             item = Item("section.title", "section", (text,), in_model=True)
-            yield Candidate(3.0 * number + abs(shift) / 10, (text_box(text),), (), partial(_alone, item))
+            around = text_box(text).grown(_APART)
+            yield Candidate(3.0 * number + abs(shift) / 2, (around,), (), partial(_alone, item))
 
 
 def _alone(item: Item) -> tuple[Item, ...]:

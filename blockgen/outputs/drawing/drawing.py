@@ -2,20 +2,24 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from blockgen.errors import MachineError
+from blockgen.geometry.curves import ArcCurve, Curve
 from blockgen.outputs.drawing import across, assign, leaders, linear
 from blockgen.outputs.drawing.box import Box
 from blockgen.outputs.drawing.centre_lines import (
     centre_lines,
     cutting_plane,
+    ends_of_mark,
     groups_facing,
     section_title,
     thread_marks,
 )
+from blockgen.outputs.drawing.crowded import LEAST_SPACE, mouth_chamfer, uncrowded
 from blockgen.outputs.drawing.field import CENTRE, GEOMETRY, Field
 from blockgen.outputs.drawing.figures import Figures
 from blockgen.outputs.drawing.hole_table import hole_tags, tag_candidates
@@ -117,20 +121,33 @@ def _views(plan: Plan, pictures: Pictures, found: Layout, field: Field) -> Itera
     for name, view in found.views.items():
         shown = pictures.section.projection if name == "section" else pictures.views[name]
         strokes = (
-            *view.strokes(shown.visible, "outline"),
+            *view.strokes(uncrowded(shown.visible, view, plan), "outline"),
             *(view.strokes(shown.smooth, "thin") if not name.endswith("_end") else ()),
-            *(view.strokes(shown.hidden, "hidden") if name == "front" or _from_below(plan, name) else ()),
+            *view.strokes(uncrowded(_hidden(plan, view, shown.hidden), view, plan), "hidden"),
         )
         yield from _entered(Item(f"view.{name}", "outline", strokes, in_model=True), field, GEOMETRY)
         if name == "section":
             hatch = _hatch(view, pictures.section)
             yield Item("section.hatch", "section", hatch, in_model=True)
         if name == "top":
-            yield from _entered(cutting_plane(view, plan, LETTER_OF_SECTION), field, CENTRE)
+            mark = cutting_plane(view, plan, LETTER_OF_SECTION)
+            for end in ends_of_mark(mark):
+                field.add_box(end)
+            yield from _entered(mark, field, CENTRE)
         yield from _entered(centre_lines(view, plan), field, CENTRE)
         threads = thread_marks(view, plan)
         if threads:
             yield from _entered(threads, field, GEOMETRY)
+
+
+def _hidden(plan: Plan, view: View, curves: Sequence[Curve]) -> tuple[Curve, ...]:
+    """Return the hidden edges that a view shows: all in the front view, holes of the base face in the top view."""
+    if view.name == "front":
+        return tuple(curves)
+    if not _from_below(plan, view.name):
+        return ()
+    centres = [view.flat(*f.position) for f in plan.features if f.face == "base" and f.profile]
+    return tuple(c for c in curves if isinstance(c, ArcCurve) and any(math.dist(c.centre, p) < 1e-3 for p in centres))
 
 
 def _from_below(plan: Plan, name: str) -> bool:
@@ -153,20 +170,21 @@ def _hatch(view: View, section: Section) -> tuple[Hatch, ...]:
 
 def _placed(plan: Plan, views: Mapping[str, View], figures: Figures) -> Iterator[tuple[str, Iterable[Candidate]]]:
     """Yield what is to be placed, with its candidates, what has least choice first."""
-    for view, span in sorted(assign.spans(plan, views), key=lambda pair: _span_rank(pair[1])):
-        yield span.note.id, linear.candidates(span, view.box, figures)
-    yield "section title", section_title(views["section"], LETTER_OF_SECTION)
     for end in ("bearing", "motor"):
         label = _label(figures, _bore_rows(plan, end), "B" if end == "bearing" else "")
         bore = assign.bore_of(plan, views["section"], end)
         yield f"{end}_bore", across.candidates(label, bore, views["section"].box)
+    for view, span in sorted(assign.spans(plan, views), key=lambda pair: _span_rank(pair[1])):
+        yield span.note.id, linear.candidates(span, view.box, figures)
+    yield "section title", section_title(views["section"], LETTER_OF_SECTION)
     for label, targets, view in _led(plan, views, figures):
         yield label.rows[0].id, leaders.candidates(label, targets, view.box)
     yield from _tags(plan, views)
 
 
 def _span_rank(span: linear.Span) -> float:
-    return abs(span.first[0] - span.second[0]) + abs(span.first[1] - span.second[1])
+    axis = 1 if span.angle else 0
+    return abs(span.first[axis] - span.second[axis])
 
 
 def _tags(plan: Plan, views: Mapping[str, View]) -> Iterator[tuple[str, Iterable[Candidate]]]:
@@ -220,11 +238,21 @@ def _hole_labels(plan: Plan, views: Mapping[str, View], figures: Figures) -> Ite
             view, radius = views[f"{end}_end"], plan.number(f"{end}_through_bore") / 2
             bore = [plan.feature(f"{end}_bore")]
             yield _label(figures, rows), assign.circle_targets(view, bore, radius, "diameter"), view
-    for group, members in _groups(plan).items():
+    # a group of few holes has the least choice
+    for group, members in sorted(_groups(plan).items(), key=lambda pair: len(pair[1])):
         rows = [note for note in plan.annotations if note.feature == group and note.kind != "chamfer"]
         view = _view_of(members[0], views)
-        radius = members[0].profile[0].start_radius
+        radius = _rim(members[0], view)
         yield _label(figures, rows), assign.circle_targets(view, members, radius, None), view
+
+
+def _rim(hole: Feature, view: View) -> float:
+    """Return the radius of the circle at which a leader to a hole ends, mm: one that is drawn."""
+    if hole.thread:
+        return hole.diameter / 2
+    first = hole.profile[0]
+    wide = first.start_radius - first.end_radius
+    return first.end_radius if mouth_chamfer(hole) and wide * view.scale < LEAST_SPACE else first.start_radius
 
 
 def _groups(plan: Plan) -> Mapping[str, list[Feature]]:

@@ -16,8 +16,11 @@ from blockgen.outputs.drawing.strokes import Arc, Fill, Hatch, Line, Point, Stro
 
 Piece = tuple[Point, Point]
 
-GEOMETRY, CENTRE, THIN = 2.0, 1.0, 60.0
-"""Cost of crossing a line of the part, a centre line, and a line that belongs to a dimension or leader."""
+GEOMETRY, CENTRE, EXTENSION, THIN = 6.0, 1.0, 40.0, 60.0
+"""Cost of crossing a line of the part, a centre line, an extension line, a dimension line or leader.
+
+Extension lines may cross one another, and those of neighbours may run in one.
+"""
 
 _CELL = 12.0
 _CHORD_DEG = 12.0
@@ -65,7 +68,7 @@ class Field:
                 return False
         return True
 
-    def cost(self, lines: Iterable[Piece], gap: float = 0.5) -> float:
+    def cost(self, lines: Iterable[Piece], gap: float = 0.5, *, extension: bool = False) -> float:
         """Return what the lines cost in crossings; infinite where one meets a box."""
         total = 0.0
         for start, end in lines:
@@ -76,7 +79,8 @@ class Field:
                 for number, a, b, weight in self._lines.get(cell, ()):
                     if number not in seen:
                         seen.add(number)
-                        total += weight * _crossing(start, end, a, b)
+                        if not (extension and weight == EXTENSION):
+                            total += weight * _crossing(start, end, a, b)
         return total
 
 

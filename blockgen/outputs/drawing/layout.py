@@ -61,9 +61,10 @@ def layout(body: Body, area: Box, scale: float, projection: str, foot: float) ->
         column_box = Box(box.left, box.bottom, box.right, main - 26.0)
     else:
         main = max(area.bottom + gaps[0], area.bottom + foot + 32.0)
-        other = main + height + gaps[1]
-        if other + max(width, height) > area.top - _LEAST_UPRIGHT + 6.0:
+        rest = upright - (main - area.bottom)
+        if rest < 2 * _LEAST_UPRIGHT:
             raise NoRoomError("views")
+        other = main + height + rest * _SHARES_UPRIGHT[1] / sum(_SHARES_UPRIGHT[1:])
         ends = {"bearing_end": (first + (wide - width) / 2, main), "motor_end": (third_x, main)}
         column_box = Box(box.left, main + height + 26.0, box.right, box.top)
     corners = {

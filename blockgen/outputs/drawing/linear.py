@@ -75,10 +75,11 @@ def candidates(span: Span, outline: Box, figures: Figures) -> Iterator[Candidate
     a, b = sorted(feet)
     corners = [_local(point, span.angle) for point in ((outline.left, outline.bottom), (outline.right, outline.top))]
     low, high = sorted(point[1] for point in corners)
+    middle = sum(point[0] for point in corners) / 2
     for rank, side in enumerate(span.sides):
         for number in range(LEVELS):
             level = high + FIRST + STEP * number if side > 0 else low - FIRST - STEP * number
-            for cost, text_at in _places(a[0], b[0], width):
+            for cost, text_at in _places(a[0], b[0], width, middle):
                 local = _Local(a, b, level, text_at, width, span.angle)
                 yield _candidate(span, local, content, words, cost + 12.0 * rank + STEP * number)
 
@@ -91,23 +92,28 @@ def _content(note: Annotation, figures: Figures) -> tuple[tuple[Stroke, ...], fl
     return (*text, *balloon(note.number, (width + 1.5 + BALLOON, 0.0))), width + 1.5 + 2 * BALLOON, words
 
 
-def _places(a: float, b: float, width: float) -> Iterator[tuple[float, float]]:
-    """Yield cost and left end of the text along the line: the middle, beside it, then beyond the ends."""
+def _places(a: float, b: float, width: float, centre: float) -> Iterator[tuple[float, float]]:
+    """Yield cost and left end of the text along the line: the middle, beside it, then beyond the ends.
+
+    The end that is farther from the centre of the view comes first: the other one is in the way of the next dimension.
+    """
     room = b - a - width
     if room >= 1.0:
         middle = (a + b - width) / 2
         for shift in range(0, int(room / 2), 4):
             yield shift / 4, middle + shift
             yield shift / 4, middle - shift
-    yield 5.0, b + _TAIL
-    yield 5.0, a - _TAIL - width
+    outer = (a + b) / 2 > centre
+    yield 5.0 if outer else 7.0, b + _TAIL
+    yield 7.0 if outer else 5.0, a - _TAIL - width
 
 
 def _candidate(span: Span, local: _Local, content: tuple[Stroke, ...], words: str, cost: float) -> Candidate:
     middle = (local.text_at, local.level + _ABOVE + _ROW / 2)
     box = Box(middle[0], middle[1] - _ROW / 2, middle[0] + local.width, middle[1] + _ROW / 2)
     lines = tuple((_sheet(p, local.angle), _sheet(q, local.angle)) for p, q in _lines(local))
-    return Candidate(cost, (_turned_box(box, local.angle),), lines, partial(_items, span, local, content, words, lines))
+    build = partial(_items, span, local, content, words, lines)
+    return Candidate(cost, (_turned_box(box, local.angle),), lines[2:], build, lines[:2])
 
 
 def _lines(local: _Local) -> list[Piece]:

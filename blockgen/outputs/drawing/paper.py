@@ -1,9 +1,10 @@
 """Sheet sizes, frame, centring marks and reference fields.
 
-Source: ISO 5457 as told by de.wikibooks.org/wiki/Technisches_Zeichnen/_Zeichenblätter (tests/outside/test_sheet_layout.py):
-trimmed sizes as ISO 216; frame 20 mm from the left edge and 10 mm from the others, line 0.7; reference fields 50 mm long,
-counted from the axes of the sheet, an even number along each edge, line 0.35, letters 3.5 high, downwards without I and O,
-numerals to the right. Centring marks 5 mm into the frame: edition of 1980; the later one was not read.
+Source: ISO 5457 as told by de.wikibooks.org/wiki/Technisches_Zeichnen/_Zeichenblätter
+(tests/outside/test_sheet_layout.py): trimmed sizes as ISO 216; frame 20 mm from the left edge and 10 mm from the
+others, line 0.7; reference fields 50 mm long, counted from the axes of the sheet, an even number along each edge,
+line 0.35, letters 3.5 high, downwards without I and O, numerals to the right. Centring marks 5 mm into the frame:
+edition of 1980; the later one was not read.
 """
 
 from __future__ import annotations

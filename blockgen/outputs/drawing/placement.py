@@ -7,7 +7,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 
 from blockgen.outputs.drawing.box import Box
-from blockgen.outputs.drawing.field import THIN, Field, Piece
+from blockgen.outputs.drawing.field import EXTENSION, THIN, Field, Piece
 from blockgen.outputs.drawing.strokes import Item
 
 
@@ -22,14 +22,16 @@ class Candidate:
     Args:
         cost: How far it is from the ideal, before crossings.
         boxes: Text, frames and symbols.
-        lines: Dimension, extension and leader lines.
+        lines: Dimension and leader lines.
         build: Makes the items.
+        extensions: Extension lines.
     """
 
     cost: float
     boxes: tuple[Box, ...]
     lines: tuple[Piece, ...]
     build: Callable[[], tuple[Item, ...]]
+    extensions: tuple[Piece, ...] = ()
 
 
 def place(what: str, candidates: Iterable[Candidate], field: Field, area: Box) -> tuple[Item, ...]:
@@ -50,7 +52,7 @@ def place(what: str, candidates: Iterable[Candidate], field: Field, area: Box) -
             break
         if not _fits(candidate, field, area):
             continue
-        total = candidate.cost + field.cost(candidate.lines)
+        total = candidate.cost + field.cost(candidate.lines) + field.cost(candidate.extensions, extension=True)
         if total < least:
             best, least = candidate, total
     if best is None:
@@ -59,11 +61,13 @@ def place(what: str, candidates: Iterable[Candidate], field: Field, area: Box) -
         field.add_box(box)
     for line in best.lines:
         field.add_line(line, THIN)
+    for line in best.extensions:
+        field.add_line(line, EXTENSION)
     return best.build()
 
 
 def _fits(candidate: Candidate, field: Field, area: Box) -> bool:
-    boxes = (*candidate.boxes, *(Box.around(line) for line in candidate.lines))
+    boxes = (*candidate.boxes, *(Box.around(line) for line in (*candidate.lines, *candidate.extensions)))
     return all(inside(box, area) for box in boxes) and all(field.is_free(box) for box in candidate.boxes)
 
 

@@ -21,8 +21,8 @@ PEN_WIDTH: dict[Pen, float] = {
     "cutting": 0.5,
     "border": 0.7,
 }
-"""Line widths in mm: ISO 128-2 line group 0.5 (wide lines 0.5, narrow ones half of it, 0.35 between them), ISO 5457 frame
-0.7 and its reference fields 0.35. Sources: tests/outside/test_line_groups.py and test_sheet_layout.py."""
+"""Line widths in mm: ISO 128-2 line group 0.5 (wide lines 0.5, narrow ones half of it, 0.35 between them), ISO 5457
+frame 0.7 and its reference fields 0.35. Sources: tests/outside/test_line_groups.py, test_sheet_layout.py."""
 
 DASHES: dict[Pen, tuple[float, ...]] = {
     "hidden": (3.0, 0.75),
@@ -31,8 +31,8 @@ DASHES: dict[Pen, tuple[float, ...]] = {
 }
 """Dash, gap, dot, gap in mm for the line types that are not continuous.
 
-Source: ISO 128-21 as told in tests/outside/test_line_elements.py: dashes 12 d, gaps 3 d; long dashes 24 d with dots 0.5 d
-long between them; d the width of the line.
+Source: ISO 128-21 as told in tests/outside/test_line_elements.py: dashes 12 d, gaps 3 d; long dashes 24 d with dots
+0.5 d long between them; d the width of the line.
 """
 
 

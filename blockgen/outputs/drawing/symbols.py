@@ -1,8 +1,8 @@
 """Drawing symbols as strokes about their own origin, mm, for letters 3.5 high.
 
-Sources (from memory, but for what tests/outside checks: three symbols of tolerances, arrow, projection symbol): ISO 1101 and
-ISO 7083 for the symbols of geometrical tolerances, ISO 5459 for the datum triangle, ISO 21920-1 (before: ISO 1302) for
-surface texture, ISO 5456-2 for the projection symbol, ISO 13715 for edges.
+Sources (from memory, but for what tests/outside checks: four symbols of tolerances, arrow, projection symbol): ISO
+1101 and ISO 7083 for the symbols of geometrical tolerances, ISO 5459 for the datum triangle, ISO 21920-1 (before: ISO
+1302) for surface texture, ISO 5456-2 for the projection symbol, ISO 13715 for edges.
 """
 
 from __future__ import annotations

@@ -1,7 +1,7 @@
 """The title block.
 
-Source: ISO 7200 as told by de.wikipedia.org/wiki/ISO_7200 (tests/outside/test_title_block_fields.py): its eight fields that
-must be there; width 180 mm, lower right corner of the frame.
+Source: ISO 7200 as told by de.wikipedia.org/wiki/ISO_7200 (tests/outside/test_title_block_fields.py): its eight
+fields that must be there; width 180 mm, lower right corner of the frame.
 """
 
 from __future__ import annotations
@@ -16,6 +16,8 @@ from blockgen.outputs.drawing.tables import wrapped
 
 WIDTH = 180.0
 _CAPTION, _VALUE = 1.8, 2.5
+_HEAD = 1.0 + _CAPTION + 1.2  # from the upper edge of a cell to its value
+_LEADING, _MOST_LINES = 1.5, 6
 _HEIGHTS = (5.0, 3.5, 2.5, 1.8)
 """Heights of letters of ISO 3098, mm; no others are used."""
 
@@ -111,7 +113,7 @@ def _status_letters(titles: Titles) -> float:
 
 def _status_height(titles: Titles) -> float:
     letters = _status_letters(titles)
-    return 4.5 + 1.5 * letters * len(wrapped(titles.status, WIDTH - 4.0, letters))
+    return 4.5 + _LEADING * letters * min(_MOST_LINES, len(wrapped(titles.status, WIDTH - 3.0, letters)))
 
 
 def _row(corner: Point, cells: list[_Cell], height: float) -> list[Stroke]:
@@ -120,27 +122,35 @@ def _row(corner: Point, cells: list[_Cell], height: float) -> list[Stroke]:
     for number, cell in enumerate(cells):
         if number:
             strokes.append(Line((x, y), (x, y + height)))
-        strokes += _words(cell, (x, y + height))
+        strokes += _words(cell, (x, y + height), height)
         x += cell.width
     return [*strokes, Line((corner[0], y + height), (x, y + height))]
 
 
-def _words(cell: _Cell, top: Point) -> list[Stroke]:
-    """Return caption and value of a cell; the value is written smaller, then on more lines, until it fits."""
+def _words(cell: _Cell, top: Point, height: float) -> list[Stroke]:
+    """Return caption and value of a cell."""
     x, y = top[0] + 1.5, top[1]
     strokes: list[Stroke] = [Text(cell.caption, (x, y - 1.0 - _CAPTION), _CAPTION)] if cell.caption else []
-    if not cell.words:
-        return strokes
-    room, letters = cell.width - 3.0, cell.height
-    if cell.caption != "Document status":
-        letters = _letters_that_fit(cell.words, letters, room)
-    low = y - 1.0 - _CAPTION - 1.2
-    for number, line in enumerate(wrapped(cell.words, room, letters)[:4]):
-        strokes.append(Text(line, (x, low - letters - 1.5 * letters * number), letters))
+    lines, letters = _fitted(cell, height - _HEAD - 0.2) if cell.words else ([], 0.0)
+    for number, line in enumerate(lines):
+        strokes.append(Text(line, (x, y - _HEAD - letters * (1.0 + _LEADING * number)), letters))
     return strokes
 
 
-def _letters_that_fit(words: str, most: float, room: float) -> float:
-    """Return the greatest height of letters with which words fit on one line, the least one where none does, mm."""
-    heights = (height for height in _HEIGHTS if height <= most and text_width(words, height) <= room)
-    return next(heights, _HEIGHTS[-1])
+def _fitted(cell: _Cell, high: float) -> tuple[list[str], float]:
+    """Return the lines of a value and the height of their letters: smaller until they fit, at last cut with dots."""
+    room, letters = cell.width - 3.0, cell.height
+    while len(lines := wrapped(cell.words, room, letters)) > _count(high, letters) and letters > _CAPTION:
+        letters = max(_CAPTION, letters - 0.35)
+    most = max(1, _count(high, letters))
+    if len(lines) <= most:
+        return lines, letters
+    last = lines[most - 1]
+    while last and text_width(f"{last}...", letters) > room:
+        last = last[:-1]
+    return [*lines[: most - 1], f"{last.rstrip()}..."], letters
+
+
+def _count(high: float, letters: float) -> int:
+    """Return how many lines find room, the tails of the last one's letters too."""
+    return int((high / letters - 1.3) / _LEADING + 1.0 + 1e-9)

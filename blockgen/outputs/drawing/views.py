@@ -4,12 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
+from itertools import pairwise
 
 from blockgen.geometry.curves import ArcCurve, Curve, Segment
 from blockgen.outputs.drawing.box import Box
-from blockgen.outputs.drawing.strokes import Arc, Line, Pen, Point, Stroke
+from blockgen.outputs.drawing.dashes import dashed
+from blockgen.outputs.drawing.strokes import DASHES, Arc, Line, Pen, Point, Stroke
 
-AXES: dict[str, tuple[tuple[float, float, float], tuple[float, float, float]]] = {
+Point3 = tuple[float, float, float]
+
+AXES: dict[str, tuple[Point3, Point3]] = {
     "front": ((1.0, 0.0, 0.0), (0.0, 0.0, 1.0)),
     "section": ((1.0, 0.0, 0.0), (0.0, 0.0, 1.0)),
     "motor_end": ((0.0, 1.0, 0.0), (0.0, 0.0, 1.0)),
@@ -50,8 +54,12 @@ class View:
 
     def point(self, x: float, y: float, z: float) -> Point:
         """Return where a point of the block lies on the sheet."""
+        return self.at(*self.flat(x, y, z))
+
+    def flat(self, x: float, y: float, z: float) -> Point:
+        """Return a point of the block in the view's own coordinates, true mm."""
         right, up = AXES[self.name]
-        return self.at(x * right[0] + y * right[1] + z * right[2], x * up[0] + y * up[1] + z * up[2])
+        return x * right[0] + y * right[1] + z * right[2], x * up[0] + y * up[1] + z * up[2]
 
     def strokes(self, curves: Iterable[Curve], pen: Pen) -> tuple[Stroke, ...]:
         """Return curves of the view as strokes."""
@@ -63,8 +71,9 @@ class View:
         elif isinstance(curve, ArcCurve):
             yield Arc(self.at(*curve.centre), curve.radius * self.scale, curve.start_deg, curve.end_deg, pen)
         else:
-            for a, b in zip(curve.points, curve.points[1:], strict=False):
-                yield Line(self.at(*a), self.at(*b), pen)
+            points = [self.at(*point) for point in curve.points]
+            pieces = dashed(points, DASHES[pen]) if pen in DASHES else pairwise(points)
+            yield from (Line(a, b, pen) for a, b in pieces)
 
 
 def extent(name: str, length: float, width: float, height: float) -> tuple[Point, Point]:

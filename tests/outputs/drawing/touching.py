@@ -31,10 +31,7 @@ def shown(stroke):
 def apart(box, other):
     """Tell whether two boxes (left, bottom, right, top) overlap."""
     return (
-        box[0] < other[2] - NEAR
-        and other[0] < box[2] - NEAR
-        and box[1] < other[3] - NEAR
-        and other[1] < box[3] - NEAR
+        box[0] < other[2] - NEAR and other[0] < box[2] - NEAR and box[1] < other[3] - NEAR and other[1] < box[3] - NEAR
     )
 
 
@@ -93,7 +90,9 @@ def chain(piece):
         return [piece.start, piece.end]
     count = max(2, math.ceil((piece.end - piece.start) / 0.5))
     angles = [math.radians(piece.start + (piece.end - piece.start) * i / count) for i in range(count + 1)]
-    return [(piece.centre[0] + piece.radius * math.cos(a), piece.centre[1] + piece.radius * math.sin(a)) for a in angles]
+    return [
+        (piece.centre[0] + piece.radius * math.cos(a), piece.centre[1] + piece.radius * math.sin(a)) for a in angles
+    ]
 
 
 def within(point, sides):
@@ -132,7 +131,12 @@ def outside_frame(sheet, frame):
             continue
         for stroke in item.strokes:
             box = around(stroke) if not isinstance(stroke, Arc) else of_points(chain(stroke))
-            if box[0] < frame[0] - 0.01 or box[1] < frame[1] - 0.01 or box[2] > frame[2] + 0.01 or box[3] > frame[3] + 0.01:
+            if (
+                box[0] < frame[0] - 0.01
+                or box[1] < frame[1] - 0.01
+                or box[2] > frame[2] + 0.01
+                or box[3] > frame[3] + 0.01
+            ):
                 found.append((item.id, shown(stroke)))
     return found
 
@@ -149,9 +153,15 @@ def over_fixed(sheet):
     found = [(a, b) for (a, one), (b, two) in combinations(boxes.items(), 2) if apart(one, two)]
     for item in sheet.items:
         if item.in_model:
-            found += [(item.id, name) for s in item.strokes for name, box in boxes.items() if apart(around(s), box)
-                      and (not isinstance(s, Arc) or any(apart(of_points([p, q]), box) for p, q in pairwise(chain(s))))]  # fmt: skip
+            found += [(item.id, name) for s in item.strokes for name, box in boxes.items() if reaches(s, box)]
     return found
+
+
+def reaches(stroke, box):
+    """Tell whether a stroke's own box, or that of a chord of an arc, overlaps a box."""
+    if isinstance(stroke, Arc):
+        return any(apart(of_points([p, q]), box) for p, q in pairwise(chain(stroke)))
+    return apart(around(stroke), box)
 
 
 def around_item(item):
