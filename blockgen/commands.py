@@ -30,8 +30,8 @@ DraftFile = Annotated[
 Json = Annotated[bool, typer.Option("--json", help="Print one JSON document and nothing else.")]
 Strict = Annotated[bool, typer.Option("--strict", help="Count warnings as failures.")]
 _ONLY = (
-    "Write these only, with commas between: block, stl, drawing, base_holes, inspection; or summary for none of them. "
-    "Summary, spec and manifest always come with them."
+    "Write these only, with commas between: block, stl, assembly, drawing, base_holes, inspection; or summary for none "
+    "of them. Summary, spec and manifest always come with them. Clashes are looked for with the assembly only."
 )
 Quiet = Annotated[bool, typer.Option("--quiet", help="Print nothing but errors and failures.")]
 

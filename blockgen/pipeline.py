@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -29,7 +29,9 @@ from blockgen.spec.fingerprint import spec_hash
 from blockgen.spec.load import Spec, load_spec
 
 if TYPE_CHECKING:
+    from blockgen.evidence.clearances import Clearances
     from blockgen.geometry.block import BlockSolid
+    from blockgen.geometry.stand_ins.part import AssemblyPart
 
 Progress = Callable[[str], None]
 
@@ -72,6 +74,21 @@ class BuildResult:
     plan: Plan
     findings: tuple[Finding, ...]
     status: str
+
+
+@dataclass(frozen=True, slots=True)
+class Solids:
+    """What was modelled.
+
+    Args:
+        block: The block.
+        parts: All parts of the assembly; empty where none is asked for.
+        clearances: What they leave to one another; None without them.
+    """
+
+    block: BlockSolid
+    parts: tuple[AssemblyPart, ...] = ()
+    clearances: Clearances | None = None
 
 
 def design(spec_or_path: Spec | str | Path) -> Design:
@@ -134,42 +151,71 @@ def build(
     made = design(spec_or_path)
     folder = Path(out) / names.stem(made.plan)
     with new_set(folder) as place:
-        files = _write_solid(made, place, roles, told, tolerances=tolerances) | _write_sheets(made, place, roles, told)
-        files |= _write_words(made, place, folder, roles)
+        solids = _solids(made, roles, told)
+        made = _judged(made, solids)
+        files = _write_solids(made, solids, place, roles, told, tolerances=tolerances) if solids else {}
+        files |= _write_sheets(made, place, roles, told) | _write_words(made, solids, place, folder, roles)
         told("checking the files")
         _write(place / names.MANIFEST, as_json(manifest(place, files, made.spec_sha256, made.status)))
     return BuildResult(folder, files, made.plan, made.findings, made.status)
 
 
-def _write_solid(
-    made: Design, place: Path, roles: Sequence[str], told: Progress, *, tolerances: bool
-) -> dict[str, str]:
-    """Model the block and write the files that need the solid."""
-    wanted = [role for role in roles if role in names.FROM_THE_SOLID]
-    if not wanted:
-        return {}
+def _solids(made: Design, roles: Iterable[str], told: Progress) -> Solids | None:
+    """Model what the roles need: the block, and the parts about it for an assembly; None where nothing is modelled."""
+    if not set(roles) & set(names.FROM_THE_SOLID):
+        return None
     told("modelling the block")
     from blockgen.geometry.block import build_block
+
+    block = build_block(made.plan)
+    if "assembly" not in roles:
+        return Solids(block)
+    told("modelling the parts about it")
+    from blockgen.geometry.interference import clearances
+    from blockgen.geometry.stand_ins.parts import parts
+    from blockgen.outputs.makers_models import makers_models
+
+    about = parts(made.plan, block, makers_models(made.plan, made.spec.path))
+    told("measuring clearances")
+    return Solids(block, about, clearances(made.plan, block, about))
+
+
+def _judged(made: Design, solids: Solids | None) -> Design:
+    """Return the design judged by its solids too, where the parts about the block were modelled."""
+    if solids is None or solids.clearances is None:
+        return made
+    findings = check(made.plan, made.alignment, solids.clearances)
+    return replace(made, findings=findings, status=status(made.plan, findings))
+
+
+def _write_solids(
+    made: Design, solids: Solids, place: Path, roles: Sequence[str], told: Progress, *, tolerances: bool
+) -> dict[str, str]:
+    """Write the files that need solids."""
+    from blockgen.outputs.assembly_step import write_assembly_step
     from blockgen.outputs.step import write_block_step
     from blockgen.outputs.stl import write_block_stl
 
-    solid, start = build_block(made.plan), names.stem(made.plan)
+    wanted, start = [role for role in roles if role in names.FROM_THE_SOLID], names.stem(made.plan)
     for role in wanted:
         files = [place / name for name in names.file_names(start, role)]
         told(f"writing {', '.join(file.name for file in files)}")
         if role == "block":
-            write_block_step(solid, made.plan, files[0], made.status, __version__, tolerances=tolerances)
+            write_block_step(solids.block, made.plan, files[0], made.status, __version__, tolerances=tolerances)
         elif role == "stl":
-            write_block_stl(solid, made.plan, files[0])
+            write_block_stl(solids.block, made.plan, files[0])
+        elif role == "assembly":
+            write_assembly_step(solids.parts, made.plan, files[0], made.status, __version__)
         else:
-            _write_drawing(made, solid, files)
+            _write_drawing(made, solids.block, files)
     return names.roles_by_file(start, wanted)
 
 
 def _write_drawing(made: Design, solid: BlockSolid, files: Sequence[Path]) -> None:
     from blockgen.outputs.drawing_set import drawing_set, pictures, write_drawing
 
-    write_drawing(drawing_set(made.plan, pictures(solid), made.status), *files, made.status)
+    pdf, dxf, svg = files
+    write_drawing(drawing_set(made.plan, pictures(solid), made.status), pdf, dxf, svg, made.status)
 
 
 def _write_sheets(made: Design, place: Path, roles: Sequence[str], told: Progress) -> dict[str, str]:
@@ -188,9 +234,12 @@ def _write_sheets(made: Design, place: Path, roles: Sequence[str], told: Progres
     return names.roles_by_file(start, wanted)
 
 
-def _write_words(made: Design, place: Path, folder: Path, roles: Iterable[str]) -> dict[str, str]:
+def _write_words(
+    made: Design, solids: Solids | None, place: Path, folder: Path, roles: Iterable[str]
+) -> dict[str, str]:
     """Write summary and spec."""
     from blockgen.making.setup_sheet import setup_sheet
+    from blockgen.outputs.clearances_json import with_clearances
     from blockgen.outputs.making_json import with_making
 
     start = names.stem(made.plan)
@@ -198,8 +247,10 @@ def _write_words(made: Design, place: Path, folder: Path, roles: Iterable[str]) 
     rows = compare_arrangements(made, "plate")
     document = summary(made.plan, made.findings, made.status, made.spec_sha256, made.alignment)
     document = with_making(with_arrangements(document, rows), setup_sheet(made.plan))
+    found = solids.clearances if solids else None
+    document = with_clearances(document, found)
     _write(place / names.SUMMARY_JSON, as_json(document))
-    text = summary_md(made.plan, made.findings, made.status, made.spec_sha256, listed, made.alignment, rows)
+    text = summary_md(made.plan, made.findings, made.status, made.spec_sha256, listed, made.alignment, rows, found)
     _write(place / names.SUMMARY_MD, text)
     _write(place / names.SPEC_TOML, spec_toml(made.spec, made.plan, folder))
     return dict(names.ALWAYS)

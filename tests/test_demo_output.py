@@ -25,9 +25,8 @@ from blockgen.outputs.making_json import with_making
 from blockgen.outputs.manifest import set_is_whole
 from blockgen.outputs.spec_toml import spec_toml
 from blockgen.outputs.summary_json import summary
-from blockgen.outputs.summary_md import summary_md
 from blockgen.outputs.tidy import as_json
-from blockgen.pipeline import compare_arrangements, design
+from blockgen.pipeline import build, compare_arrangements, design
 from blockgen.spec.fingerprint import spec_hash
 from blockgen.spec.load import load_spec
 from tests import measured_example
@@ -65,21 +64,23 @@ def test_it_comes_from_today_s_spec(made, listed):
 
 
 def test_the_summary_is_today_s(made):
+    """What the solids showed is left to the slow test below."""
     document = summary(made.plan, made.findings, made.status, made.spec_sha256, made.alignment)
     document = with_arrangements(document, compare_arrangements(made, "plate"))
-    document = with_making(document, setup_sheet(made.plan))
-    assert json.loads(read(names.SUMMARY_JSON)) == json.loads(as_json(document))
+    today = json.loads(as_json(with_making(document, setup_sheet(made.plan))))
+    kept = json.loads(read(names.SUMMARY_JSON))
+    assert {kind["distance"] > 0 for kind in kept.pop("clearances")["pairs"] if kind["kind"] == "clear"} == {True}
+    judged = {finding.id for finding in made.findings}
+    kept["checks"] = [one for one in kept["checks"] if one["id"] in judged]
+    assert kept == today
 
 
-def test_the_summary_to_read_is_today_s(made, listed):
-    roles = {entry["name"]: entry["role"] for entry in listed["files"]}
-    # the order of the files is that of the pipeline: what was modelled first
-    ordered = names.roles_by_file(DEMO.name, names.CHOOSABLE) | names.ALWAYS
-    assert roles == ordered
-    assert read(names.SUMMARY_MD) == summary_md(
-        made.plan, made.findings, made.status, made.spec_sha256, ordered, made.alignment,
-        compare_arrangements(made, "plate"),
-    )  # fmt: skip
+@pytest.mark.slow
+def test_both_summaries_are_what_a_build_writes_today(tmp_path, listed):
+    written = build(SPEC, tmp_path)
+    assert written.files == {entry["name"]: entry["role"] for entry in listed["files"]}
+    for name in (names.SUMMARY_MD, names.SUMMARY_JSON):
+        assert (written.folder / name).read_text(encoding="utf-8") == read(name)
 
 
 def test_the_resolved_spec_is_today_s_and_means_the_same(made):

@@ -95,7 +95,7 @@ def test_a_failing_kernel_leaves_the_old_set(spec, tmp_path, monkeypatch):
     def failing(*_, **__):
         raise KernelError("two solids")
 
-    monkeypatch.setattr(pipeline, "_write_solid", failing)
+    monkeypatch.setattr(pipeline, "_solids", failing)
     with pytest.raises(KernelError, match="two solids"):
         pipeline.build(spec, tmp_path / "out")
     assert (made.folder / "manifest.json").read_bytes() == before

@@ -132,7 +132,7 @@ def test_every_command_and_exit_code_is_told():
     from blockgen.commands import names
 
     table = TEXT.split("## Commands", 1)[1].split("### ", 1)[0]
-    assert re.findall(r"^\| `blockgen (\w+) ", table, re.MULTILINE) == list(names())
+    assert re.findall(r"^\| `blockgen ([\w-]+) ", table, re.MULTILINE) == list(names())
     assert re.findall(r"^\| (\d+) \|", table, re.MULTILINE) == ["0", "1", "2", "3", "130"]
 
 

@@ -1,8 +1,8 @@
 """Whether a measured value conforms: in, out, or cannot be told.
 
-Source: ISO 14253-1 in its older editions (from memory), and ILAC-G8:09/2019, 4.2.3 (tests/outside): it conforms where it
-lies inside the limits by its expanded uncertainty, it does not where it lies outside by it; between them neither can be
-told. The edition of 2017 takes less of the uncertainty; this is the cautious side.
+Sources: ISO 14253-1 in its older editions (from memory), and ILAC-G8:09/2019, 4.2.3 (tests/outside). It conforms where
+it lies inside the limits by its expanded uncertainty, it does not where it lies outside by it; between them neither can
+be told. The edition of 2017 takes less of the uncertainty; this is the cautious side.
 """
 
 from __future__ import annotations

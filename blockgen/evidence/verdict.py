@@ -120,7 +120,7 @@ def distance(one: Conformity) -> str:
     limit = one.row.lower if one.side == "below" else one.row.upper
     if one.value is None or limit is None:
         return ""
-    unit, doubt = one.row.unit, f"uncertainty {significant(one.uncertainty):g} {one.row.unit}".rstrip()
+    unit, doubt = one.row.unit, f"uncertainty {significant(one.uncertainty or 0.0):g} {one.row.unit}".rstrip()
     apart = one.value - limit
     beyond = apart < 0 if one.side == "below" else apart > 0
     where = f"{one.side} {limit:g}" if beyond else f"inside {limit:g}"

@@ -8,8 +8,9 @@ from functools import cache
 
 from OCP.Bnd import Bnd_Box
 from OCP.BRepBndLib import BRepBndLib
-from OCP.gp import gp_Dir, gp_Lin, gp_Pnt
+from OCP.gp import gp_Dir, gp_Lin, gp_Pnt, gp_Vec
 from OCP.IntCurvesFace import IntCurvesFace_Intersector
+from OCP.Standard import Standard_NullObject
 
 from blockgen.geometry.curves import Place
 from blockgen.geometry.lifted import EDGE_ON
@@ -18,6 +19,8 @@ from blockgen.geometry.view_frame import ViewFrame, dot
 from blockgen.plan import Point
 
 _TOLERANCE = 1e-6
+_HAIR = 2e-5
+_BESIDE = ((0.0, 0.0, 0.0), (_HAIR, _HAIR, _HAIR), (-_HAIR, -_HAIR, _HAIR), (_HAIR, -_HAIR, -_HAIR))
 _ROOM = 1.0  # how far before the foremost face a line of sight starts, mm
 
 Sight = Callable[[Place], float]
@@ -50,10 +53,18 @@ def line_of_sight(frame: ViewFrame, surfaces: Sequence[Surface]) -> Sight:
 
 
 def _first_hit(intersector: IntCurvesFace_Intersector, ray: gp_Lin) -> float:
-    """Return the way to the first hit, mm; infinity where there is none."""
-    intersector.Perform(ray, 0.0, 1e6)
-    ways = [intersector.WParameter(i) for i in range(1, intersector.NbPnt() + 1)]
-    return min(ways, default=math.inf)
+    """Return the way to the first hit, mm; infinity where there is none.
+
+    The kernel gives up on some lines that touch a face right at its rim; one a hair beside it is looked along instead.
+    """
+    for x, y, z in _BESIDE:
+        try:
+            intersector.Perform(ray.Translated(gp_Vec(x, y, z)), 0.0, 1e6)
+        except Standard_NullObject:
+            continue
+        ways = [intersector.WParameter(i) for i in range(1, intersector.NbPnt() + 1)]
+        return min(ways, default=math.inf)
+    return math.inf
 
 
 def _edge_on(surface: Surface, frame: ViewFrame) -> bool:

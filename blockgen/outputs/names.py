@@ -16,12 +16,13 @@ ALWAYS = {SUMMARY_MD: "summary", SUMMARY_JSON: "summary", SPEC_TOML: "spec"}
 ENDINGS = {
     "block": ("_block.step",),
     "stl": ("_block.stl",),
+    "assembly": ("_assembly.step",),
     "drawing": ("_drawing.pdf", "_drawing.dxf", "_drawing.svg"),
     "base_holes": ("_base_holes.dxf",),
     "inspection": ("_inspection.csv",),
 }
 CHOOSABLE = tuple(ENDINGS)
-FROM_THE_SOLID = ("block", "stl", "drawing")
+FROM_THE_SOLID = ("block", "stl", "assembly", "drawing")
 """Roles that need the solid."""
 
 # Most file systems take 255 bytes; the longest ending and the marks of the hidden folder need room.

@@ -9,12 +9,14 @@ from blockgen.alignment.arrangements import Arrangement
 from blockgen.alignment.chain import Alignment
 from blockgen.checks.finding import Finding
 from blockgen.checks.missing import missing
+from blockgen.evidence.clearances import Clearances
 from blockgen.mechanics.volume import reference_volume
 from blockgen.outputs import alignment_rows, key_sizes, markdown, show
 from blockgen.outputs.alignment_json import METHOD
 from blockgen.outputs.assumptions import assumed_mating, assumed_otherwise
 from blockgen.outputs.cautions import cautions
 from blockgen.outputs.checks_in_full import checks_in_full
+from blockgen.outputs.clearances_md import clearances_md
 from blockgen.outputs.summary_json import THINNEST, source
 from blockgen.outputs.torque_card import torque_card
 from blockgen.outputs.unused import unused_line
@@ -30,6 +32,7 @@ def summary_md(
     files: Mapping[str, str],
     alignment: Alignment | None = None,
     rows: tuple[Arrangement, ...] = (),
+    clearances: Clearances | None = None,
 ) -> str:
     """Return the summary as Markdown.
 
@@ -41,6 +44,7 @@ def summary_md(
         files: Role by name of the files in the set.
         alignment: How far out of line the shafts will be; left out without it.
         rows: Arrangements side by side; left out without them.
+        clearances: What the solids showed; left out without them.
     """
     sections = (
         _head(plan, status, spec_sha256),
@@ -53,6 +57,7 @@ def summary_md(
         *(() if alignment is None else (_alignment(alignment, rows),)),
         _checks(plan, findings),
         checks_in_full(findings),
+        *(() if clearances is None else (clearances_md(clearances),)),
         _missing(plan, findings),
         _walls(plan),
         _words(plan),

@@ -50,22 +50,28 @@ def group(ledger: Ledger, members: Sequence[Feature]) -> Iterable[Annotation]:
     yield _position(ledger, first)
 
 
+def times(count: int) -> str:
+    """Return how often, as a call-out begins; nothing for a single one."""
+    return f"{count} × " if count > 1 else ""
+
+
 def _thread(ledger: Ledger, feature: Feature, count: int) -> Iterable[Annotation]:
     screw, depth = feature.thread or "", feature.thread_depth
     if depth is None or feature.through:
         yield _of(ledger, feature, ("thread", "thread", "thread"), feature.diameter, "holds the mating part", None,
-                  f"{count} × {screw} through", Band(0.0, 0.0))  # fmt: skip
+                  f"{times(count)}{screw} through", Band(0.0, 0.0))  # fmt: skip
         return
     pitch = thread(screw.rpartition("-")[0]).pitch
     yield _of(ledger, feature, ("thread", "thread", "thread"), depth, "holds the mating part",
-              feature.keys.get("thread_depth"), f"{count} × {screw} ↧ {{}}", Band(round(pitch, 3), 0.0))  # fmt: skip
+              feature.keys.get("thread_depth"), f"{times(count)}{screw} ↧ {{}}",
+              Band(round(pitch, 3), 0.0))  # fmt: skip
     yield _of(ledger, feature, ("drill_depth", "depth", "thread"), feature.depth, "room for the tap, wall behind it",
               feature.keys.get("depth"), "drill ↧ {}")  # fmt: skip
 
 
 def _plain(ledger: Ledger, feature: Feature, count: int) -> Iterable[Annotation]:
     yield _of(ledger, feature, ("diameter", "size", "hole"), feature.diameter, "screw passes",
-              feature.keys.get("diameter"), f"{count} × ⌀{{}} through")  # fmt: skip
+              feature.keys.get("diameter"), f"{times(count)}⌀{{}} through")  # fmt: skip
     if feature.counterbore_diameter is not None and feature.counterbore_depth is not None:
         yield _of(ledger, feature, ("counterbore_diameter", "size", "counterbore"), feature.counterbore_diameter,
                   "head, washer and key enter", feature.keys.get("counterbore_diameter"), "⌴ ⌀{}")  # fmt: skip
@@ -76,7 +82,7 @@ def _plain(ledger: Ledger, feature: Feature, count: int) -> Iterable[Annotation]
 def _dowel(ledger: Ledger, feature: Feature, count: int) -> Iterable[Annotation]:
     pin = ledger.number("dowel_diameter")
     yield _of(ledger, feature, ("diameter", "size", "hole"), feature.diameter, "leaves stock for the reamer", None,
-              f"{count} × ⌀{{}} through")  # fmt: skip
+              f"{times(count)}⌀{{}} through")  # fmt: skip
     if feature.counterbore_diameter is not None and feature.counterbore_depth is not None:
         yield _of(ledger, feature, ("relief_diameter", "size", "relief"), feature.counterbore_diameter,
                   "the reamer reaches", None, "⌀{}")  # fmt: skip

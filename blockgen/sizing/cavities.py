@@ -149,7 +149,8 @@ def dowel_hole(place: Place, pin: float, pilot: float, seat: float, length: floa
         Segment("hole", sunk, pilot / 2, length, pilot / 2),
     )
     text = (
-        f"diam {pilot:g} through the lowest {seat:g}, diam {2 * wide:g} above; ream {pin:g} H7 together with the base "
+        f"diam {pilot:g} through the lowest {seat:g}, diam {2 * wide:g} above; "
+        f"ream diam {pin:g} H7 together with the base "
         "at assembly"
     )
     return Feature(

@@ -142,7 +142,8 @@ def drawings(runs: int) -> Iterator[Row]:
             write_block_step(solid, made.plan, place / "b.step", made.status, "")
             write_block_stl(solid, made.plan, place / "b.stl")
 
-        yield timed("drawing, sheets and hole pattern", in_turn(sheets, models, runs), "solid, STEP and STL", at_most=3.0)
+        pair = in_turn(sheets, models, runs)
+        yield timed("drawing, sheets and hole pattern", pair, "solid, STEP and STL", at_most=3.0)
 
 
 def memory(builds: int) -> Iterator[Row]:

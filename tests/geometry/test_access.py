@@ -138,3 +138,40 @@ def test_runs_on_a_ring():
     assert longest_run((True, False, True, True)) == 3
     assert longest_run((False, False)) == 0
     assert longest_run((True, True)) == 2
+
+
+def test_a_key_that_turns_too_little_is_not_free_and_names_what_stops_it():
+    from blockgen.geometry.access import key_access
+    from blockgen.geometry.tool_sweeps import axis_along
+    from blockgen.standards.screws import cap_screw
+
+    axis = axis_along((0.0, 0.0, 0.0), (0.0, 0.0, 1.0))
+    # A shaft of 16 mm clear width: the key goes down, its arm turns nowhere; a lid keeps a longer tool out.
+    shaft = [
+        wall("left", (-10, -10, 20), (-8, 10, 150)), wall("right", (8, -10, 20), (10, 10, 150)),
+        wall("front", (-10, -10, 20), (10, -8, 150)), wall("back", (-10, 8, 20), (10, 10, 150)),
+        wall("lid", (-20, -20, 150), (20, 20, 160)),
+    ]  # fmt: skip
+    solids = {part.id: part for part in shaft}
+    found = key_access(assembly().plan, "base", "base_screw_1", cap_screw("M10"), axis, solids, 200.0)
+    assert not found.free
+    assert found.length == found.needed
+    assert (found.angle, found.needed_angle) == (0.0, 60.0)
+    assert set(found.in_way) == {"left", "right", "front", "back"}
+    del solids["front"], solids["lid"]
+    assert key_access(assembly().plan, "base", "base_screw_1", cap_screw("M10"), axis, solids, 200.0).free
+
+
+def test_an_arm_sweeps_what_lies_between_its_directions():
+    from blockgen.geometry.kernel import volume_of
+    from blockgen.geometry.meeting import meets
+    from blockgen.geometry.tool_sweeps import SLACK, axis_along, swung
+
+    axis = axis_along((0.0, 0.0, 0.0), (0.0, 0.0, 1.0))
+    length, half, turn = 50.0, 3.0, math.radians(15)
+    swept = swung(axis, (0.0, 2.0 + 2 * SLACK), (length, half + SLACK), (0.0, turn))
+    sector, sides = length**2 * turn / 2, 2 * length * half
+    assert volume_of(swept.shape) / 2.0 == pytest.approx(sector + sides, rel=0.02)
+    for angle, free in ((-10.0, True), (-2.0, False), (7.5, False), (17.0, False), (26.0, True)):
+        x, y = 45 * math.cos(math.radians(angle)), 45 * math.sin(math.radians(angle))
+        assert meets(swept, wall("post", (x - 0.1, y - 0.1, -5), (x + 0.1, y + 0.1, 5))) is not free

@@ -246,3 +246,23 @@ def test_the_same_in_any_process_and_hash_seed():
         )
         digests.add(hashlib.sha256(run.stdout).hexdigest())
     assert len(digests) == 1
+
+
+def test_a_line_of_sight_at_the_rim_of_a_face_stops_nothing():
+    """The kernel gives up on one line of sight of this block; the view from above was lost for it."""
+    spec = {
+        "job": {"number": "H-1"},
+        "motor": {"pilot_diameter": 74, "bolt_hole": 6.6, "bolt_circle": 90, "bolt_count": 2, "bolt_angle": 30,
+                  "flange_size": 99, "shaft_diameter": 28, "pilot_length": 5, "shaft_length": 40},
+        "bearing": {"pilot_diameter": 99, "bolt_hole": 9, "bolt_circle": 120, "bolt_count": 2, "bolt_angle": 45,
+                    "flange_width": 109, "flange_height": 109, "pilot_length": 8, "nut_reach": 15.5},
+        "screw": {"journal_diameter": 30, "journal_reach": 52.5, "thrust": 20000},
+        "coupling": {"outer_diameter": 60, "length": 77, "hub_length": 36, "gap_min": 1, "clamp_position": 12.6,
+                     "clamp_access_radius": 4},
+        "base": {"shaft_height": 69, "screw_count": 6},
+        "block": {"relief": 0.5, "window_floor": 33},
+    }  # fmt: skip
+    plan = sized(spec)
+    seen = project(build_block(plan), "top")
+    ends = [p for c in seen.visible if isinstance(c, Segment) for p in (c.start, c.end)]
+    assert max(p[0] for p in ends) == pytest.approx(plan.number("length"), abs=1e-6)

@@ -29,7 +29,7 @@ def test_a_name_too_long_for_file_systems_is_wrong_input(plan):
 @pytest.mark.parametrize(
     ("only", "expected"),
     [
-        (None, ("block", "stl", "drawing", "base_holes", "inspection")),
+        (None, ("block", "stl", "assembly", "drawing", "base_holes", "inspection")),
         (["stl", " block"], ("block", "stl")),
         (["stl"], ("stl",)),
         (["summary", "manifest"], ()),
@@ -42,7 +42,7 @@ def test_roles_come_in_their_order(only, expected):
 
 
 def test_no_role_at_all_is_wrong_input():
-    roles = "block, stl, drawing, base_holes, inspection"
+    roles = "block, stl, assembly, drawing, base_holes, inspection"
     with pytest.raises(InputError, match=rf'--only\n.*""\n.*{roles}\n.*--only summary writes nothing else'):
         names.chosen_roles(["", " "])
 
