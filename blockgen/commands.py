@@ -110,8 +110,11 @@ def check(
     made = design(spec)
     rows = compare_arrangements(made, arrangement)
     if as_json:
+        from blockgen.making.setup_sheet import setup_sheet
+        from blockgen.outputs.making_json import with_making
+
         document = summary(made.plan, made.findings, made.status, made.spec_sha256, made.alignment)
-        printer.say_json(with_arrangements(document, rows))
+        printer.say_json(with_making(with_arrangements(document, rows), setup_sheet(made.plan)))
     elif not quiet:
         beside = [*alignment_parts(made.alignment), *(arrangement_parts(rows) if rows else ())]
         printer.show(check_page(made.plan, made.findings, made.status, beside))

@@ -19,7 +19,7 @@ from blockgen.cli import run
 from blockgen.spec.starter import starter_spec
 
 EXAMPLES = Path(__file__).parents[1] / "presets" / "examples"
-COMMANDS = ("new", "check", "build", "explain", "presets", "lookup")
+COMMANDS = ("new", "check", "build", "explain", "inspect", "presets", "lookup", "read-motor", "read-bearing")
 HEAVY = {"OCP", "vtk", "cadquery", "numpy", "scipy", "rich", "tomlkit", "ezdxf"}
 
 
@@ -39,7 +39,7 @@ def verdicts(monkeypatch):
     """Let the checks end as a test wants."""
 
     def set_to(*wanted):
-        monkeypatch.setattr(pipeline, "check", lambda _plan, _alignment: tuple(finding(v) for v in wanted))
+        monkeypatch.setattr(pipeline, "check", lambda *_: tuple(finding(v) for v in wanted))
 
     set_to("pass")
     return set_to
@@ -280,7 +280,7 @@ def test_no_role_at_all_is_wrong_input(spec, capsys):
 
 
 def test_roles_of_later_versions_are_wrong_input(spec, capsys):
-    assert run(["build", spec, "--only", "block,drawing"]) == 2
+    assert run(["build", spec, "--only", "block,report"]) == 2
     assert "block, stl" in capsys.readouterr().err
     assert not Path("out").exists()
 

@@ -35,7 +35,6 @@ APART = {
     ("evidence", "sizing"),
     ("evidence", "making"),
     ("evidence", "checks"),
-    ("checks", "evidence"),
     *(("reading", part) for part in ("spec", "sizing", "checks", "alignment", "making", "evidence", "plan")),
 }
 KERNEL = {"geometry", "reading"}

@@ -46,7 +46,7 @@ def test_dowel_holes_are_pilot_drilled_for_reaming_with_the_base():
     plan = sized(base={"dowels": 6})
     dowel = group(plan, "dowels")[0]
     assert 5.0 <= dowel.diameter < 6.0
-    assert "ream 6 H7" in dowel.call_out
+    assert "ream diam 6 H7" in dowel.call_out
     plate = [f for f in plan.base_features if f.group == "plate_dowels"]
     assert [f.position[:2] for f in plate] == [f.position[:2] for f in group(plan, "dowels")]
     assert next(f for f in plan.fasteners if f.where == "dowel").count == 2

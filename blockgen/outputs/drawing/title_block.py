@@ -141,7 +141,7 @@ def _fitted(cell: _Cell, high: float) -> tuple[list[str], float]:
     """Return the lines of a value and the height of their letters: smaller until they fit, at last cut with dots."""
     room, letters = cell.width - 3.0, cell.height
     while len(lines := wrapped(cell.words, room, letters)) > _count(high, letters) and letters > _CAPTION:
-        letters = max(_CAPTION, letters - 0.35)
+        letters = next(height for height in _HEIGHTS if height < letters)
     most = max(1, _count(high, letters))
     if len(lines) <= most:
         return lines, letters
