@@ -146,6 +146,55 @@ def drawings(runs: int) -> Iterator[Row]:
         yield timed("drawing, sheets and hole pattern", pair, "solid, STEP and STL", at_most=3.0)
 
 
+def assemblies(runs: int) -> Iterator[Row]:
+    """The parts about the block and the assembly's file, and their clearances, beside the block's solid."""
+    from blockgen.geometry.block import build_block
+    from blockgen.geometry.interference import clearances
+    from blockgen.geometry.stand_ins.parts import parts
+    from blockgen.outputs.assembly_step import write_assembly_step
+    from blockgen.pipeline import design
+
+    for path in sorted(SPEC.parent.glob("*.toml")):
+        if "too_short" in path.stem:
+            continue
+        plan = design(path).plan
+        block = build_block(plan)
+        with tempfile.TemporaryDirectory() as name:
+            file = Path(name) / "a.step"
+            pair = in_turn(
+                lambda p=plan, b=block, f=file: write_assembly_step(parts(p, b), p, f, "", ""),
+                lambda p=plan: build_block(p),
+                runs,
+            )
+        yield timed(f"assembly, {path.stem}", pair, "the block's solid", at_most=2.0)
+        about = parts(plan, block)
+        pair = in_turn(lambda p=plan, b=block, a=about: clearances(p, b, a), lambda p=plan: build_block(p), runs)
+        yield timed(f"clearances, {path.stem}", pair, "the block's solid")
+
+
+def reading(runs: int) -> Iterator[Row]:
+    """A maker's file of about five megabytes, beside the kernel's own reading of it."""
+    sys.path.insert(0, str(HERE.parents[1]))
+    from OCP.STEPControl import STEPControl_Reader
+
+    from blockgen.reading.part import read_part
+    from tests.reading.made_large import write_large
+
+    with tempfile.TemporaryDirectory() as name:
+        file = Path(name) / "large.step"
+        write_large(file)
+
+        def kernel() -> None:
+            reader = STEPControl_Reader()
+            reader.ReadFile(str(file))
+            reader.TransferRoots()
+            reader.OneShape()
+
+        pair = in_turn(lambda: read_part(file, "motor"), kernel, runs)
+        what = f"read-motor, {file.stat().st_size / 1e6:.1f} MB"
+    yield timed(what, pair, "the kernel's own reading", at_most=3.0)
+
+
 def memory(builds: int) -> Iterator[Row]:
     """Memory over many builds in one process."""
     with tempfile.TemporaryDirectory() as place:
@@ -195,7 +244,7 @@ def lookups(runs: int) -> Iterator[Row]:
     yield timed("lookup thread M10, warm", pair, "reading the table's file")
 
 
-GROUPS = ("check", "build", "sizing", "alignment", "solid", "drawings", "memory", "lookups")
+GROUPS = ("check", "build", "sizing", "alignment", "solid", "drawings", "assemblies", "reading", "memory", "lookups")
 
 
 def rows(only: list[str], runs: int, builds: int) -> Iterator[Row]:
@@ -207,6 +256,8 @@ def rows(only: list[str], runs: int, builds: int) -> Iterator[Row]:
         "alignment": lambda: alignment(runs),
         "solid": lambda: solid(runs),
         "drawings": lambda: drawings(runs),
+        "assemblies": lambda: assemblies(runs),
+        "reading": lambda: reading(runs),
         "memory": lambda: memory(builds),
         "lookups": lambda: lookups(runs),
     }

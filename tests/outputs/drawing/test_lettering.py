@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import time
 from dataclasses import astuple
 
 import pytest
@@ -117,20 +116,6 @@ def test_quarter_turns_are_exact():
     assert [direction(angle) for angle in (0, 90, 180, 270, 360, -90)] == [
         (1, 0), (0, 1), (-1, 0), (0, -1), (1, 0), (0, -1),
     ]  # fmt: skip
-
-
-def test_many_texts_are_measured_in_no_time():
-    texts = [Text(f"\u2300{k} H7 \u00b10,1 \u2225 M8-6H", (0.0, float(k)), 3.5) for k in range(500)]
-    text_box(texts[0])
-    fastest = min(_seconds(texts) for _ in range(5))
-    assert fastest < 0.05  # 4 ms on the machine it was written on
-
-
-def _seconds(texts):
-    start = time.perf_counter()
-    for text in texts:
-        text_box(text)
-    return time.perf_counter() - start
 
 
 def test_an_outline_is_the_data_of_a_path_and_a_blank_has_none():
