@@ -1,0 +1,88 @@
+"""Meshes of a subject: second-order curved tetrahedra, finer from level to level."""
+
+from __future__ import annotations
+
+import tempfile
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any
+
+from blockgen.errors import KernelError
+from blockgen.evidence.stiffness.library import library
+from blockgen.evidence.stiffness.subject import Subject
+
+ORDER = 2
+
+
+@dataclass(frozen=True, slots=True)
+class Level:
+    """How fine a mesh is.
+
+    Args:
+        body: Largest element over the greatest outside dimension.
+        round: Elements on a round: its radius of curvature over this is the size there.
+        growth: How fast elements grow, 0 to 1.
+        rim: Element on the rim of a ring under a head over the diameter of the head.
+    """
+
+    body: float
+    round: float
+    growth: float
+    rim: float
+
+
+LEVELS = (
+    Level(1 / 8, 1.0, 0.85, 0.25),
+    Level(1 / 8, 1.3, 0.8, 0.17),
+    Level(1 / 9, 1.8, 0.75, 0.12),
+    Level(1 / 12, 2.4, 0.7, 0.09),
+)
+"""From coarse to fine, about 1.25 times finer from one to the next."""
+
+_TRIES = (1.0, 1.25, 1.6)  # a surface that is too coarse on a round may cross itself
+
+
+def mesh_of(subject: Subject, level: Level) -> Any:
+    """Return the mesh of a subject, an ``ngsolve.Mesh`` whose boundaries have the ids of the faces.
+
+    The text is read anew for every mesh: a solid that was meshed before gives another mesh.
+
+    Raises:
+        KernelError: no mesh can be made.
+    """
+    ngsolve = library()
+    for finer in _TRIES:
+        try:
+            found = ngsolve.Mesh(_generated(subject, level, finer))
+        except Exception as error:  # noqa: BLE001 # the mesher's own error has no public name
+            last = error
+            continue
+        found.Curve(ORDER)
+        return found
+    raise KernelError(f"the solid cannot be meshed for the stiffness ({last})")
+
+
+def _generated(subject: Subject, level: Level, finer: float) -> Any:
+    from netgen.meshing import SetMessageImportance
+    from netgen.occ import OCCGeometry
+
+    SetMessageImportance(0)
+    shape = _shape(subject)
+    for name, face in zip(subject.faces, shape.faces, strict=True):
+        face.name = name
+        if name.startswith("ring_"):
+            for edge in face.edges:
+                edge.maxh = level.rim * subject.head
+    return OCCGeometry(shape).GenerateMesh(
+        maxh=level.body * subject.size / finer, curvaturesafety=level.round * finer, grading=level.growth,
+        optsteps3d=2, parallel_meshing=False,
+    )  # fmt: skip
+
+
+def _shape(subject: Subject) -> Any:
+    from netgen.occ import OCCGeometry
+
+    with tempfile.TemporaryDirectory() as place:
+        path = Path(place) / "solid.brep"
+        path.write_bytes(subject.brep)
+        return OCCGeometry(str(path)).shape
