@@ -8,8 +8,8 @@ from dataclasses import dataclass
 from blockgen.evidence.stiffness.subject import Subject
 from blockgen.plan import Plan
 
-TIED = 1e7
-"""Bed of a tied face, N/mm3: as soft as 0.02 mm of steel, and so no softness of its own."""
+TIED = 1e8
+"""Bed of a tied face, N/mm3: as soft as 2 um of steel; the tied rings give way 0.06 % more than with fixed nodes."""
 
 HEADS, BONDED, BED = "heads", "bonded", "bed"
 

@@ -19,14 +19,15 @@ class System:
         mesh: An ``ngsolve.Mesh``.
         modulus: Modulus of elasticity, MPa.
         poisson: Poisson's ratio.
+        fixed: Parts that do not move, as ``ngsolve.VectorH1`` takes them; a block needs none.
     """
 
-    def __init__(self, mesh: Any, modulus: float, poisson: float) -> None:
+    def __init__(self, mesh: Any, modulus: float, poisson: float, **fixed: str) -> None:
         """Assemble the stiffness of the solid."""
         ngsolve = library()
         from blockgen.evidence.stiffness.mesh import ORDER
 
-        self.space = ngsolve.VectorH1(mesh, order=ORDER)
+        self.space = ngsolve.VectorH1(mesh, order=ORDER, **fixed)
         self.modulus, self.poisson = modulus, poisson
         trial, test = self.space.TnT()
         form = ngsolve.BilinearForm(self.space)
@@ -69,6 +70,11 @@ class System:
             self._factors = self._form.mat.Inverse(self.space.FreeDofs(), "sparsecholesky")
         else:
             self._factors.Update()
+
+    @property
+    def stiffness_matrix(self) -> Any:
+        """The matrix as it is held now."""
+        return self._form.mat
 
     def solve(self, forces: Array) -> Array:
         """Return displacements (unknowns, loads) in mm under nodal forces (unknowns, loads) in N."""
