@@ -34,9 +34,8 @@ APART = {
     ("evidence", "sizing"),
     ("evidence", "making"),
     ("evidence", "checks"),
-    ("checks", "evidence"),
 }
-HEAVY = {"OCP", "cadquery", "numpy", "scipy", "vtk", "ezdxf", "rich", "tomlkit", "trimesh"}
+HEAVY = {"OCP", "cadquery", "netgen", "ngsolve", "numpy", "scipy", "vtk", "ezdxf", "rich", "tomlkit", "trimesh"}
 FILES = sorted(ROOT.rglob("*.py"))
 
 
