@@ -15,7 +15,7 @@ from blockgen.plan import Point
 if TYPE_CHECKING:
     import numpy as np
 
-    Array = np.ndarray[Any, np.dtype[np.float64]]
+    Array = np.ndarray[Any, np.dtype[np.floating[Any]]]
 
 
 @dataclass(frozen=True, slots=True)

@@ -41,14 +41,15 @@ class Probe:
         import numpy as np
 
         ngsolve = library()
-        field = ngsolve.GridFunction(system.space)
-        stress = system.stress(field)
-        six = ngsolve.CF(tuple(stress[i, j] for i, j in ((0, 0), (1, 1), (2, 2), (0, 1), (0, 2), (1, 2))))
-        found = np.empty((len(self.places), 6, displacement.shape[1]), dtype=np.float32)
-        for index in range(displacement.shape[1]):
+        fields = [ngsolve.GridFunction(system.space) for _ in range(displacement.shape[1])]
+        parts = []
+        for index, field in enumerate(fields):
             field.vec.FV().NumPy()[:] = displacement[:, index]
-            found[:, :, index] = six(self.mapped)
-        return found
+            stress = system.stress(field)
+            parts += [stress[i, j] for i, j in ((0, 0), (1, 1), (2, 2), (0, 1), (0, 2), (1, 2))]
+        found = np.asarray(ngsolve.CF(tuple(parts)).Compile()(self.mapped))
+        shaped: Array = np.moveaxis(found.reshape(len(self.places), len(fields), 6), 1, 2)
+        return shaped
 
     def greatest(self, stress: Array) -> tuple[float, tuple[float, float, float]]:
         """Return the greatest comparative stress (von Mises) in MPa away from singular edges, and its place in mm.
