@@ -101,14 +101,19 @@ def check(
     ] = "block",
     stiffness: WithStiffness = False,
     band: BandAsked = None,
+    advice: Annotated[
+        bool, typer.Option("--advise", help="Tell what makes it stiffer or lighter, by finite elements.")
+    ] = False,
 ) -> int:
     """Size the block and check it, without modelling it unless the stiffness is asked for.
 
     Example: blockgen check axis.toml --strict, blockgen check axis.toml --arrangement plate,
-    blockgen check axis.toml --stiffness
+    blockgen check axis.toml --stiffness, blockgen check axis.toml --advise
     """
+    from blockgen.advise import advise
     from blockgen.console.progress import progress
-    from blockgen.console.stiffness_page import stiffness_parts
+    from blockgen.console.stiffness_page import advice_parts, stiffness_parts
+    from blockgen.outputs.advice_rows import with_advice
     from blockgen.outputs.stiffness_rows import with_stiffness
     from blockgen.console.alignment_page import alignment_parts, arrangement_parts
     from blockgen.console.check_page import check_page
@@ -118,13 +123,15 @@ def check(
 
     with progress(quiet=quiet) as told:
         made = design(spec, stiffness=stiffness, band=_share(band), progress=told)
+        found = advise(made.spec, made.plan, told) if advice else None
     rows = compare_arrangements(made, arrangement)
     if as_json:
         document = summary(made.plan, made.findings, made.status, made.spec_sha256, made.alignment)
-        printer.say_json(with_stiffness(with_arrangements(document, rows), made.stiffness))
+        printer.say_json(with_advice(with_stiffness(with_arrangements(document, rows), made.stiffness), found))
     elif not quiet:
         beside = [*alignment_parts(made.alignment), *(arrangement_parts(rows) if rows else ())]
         beside += [] if made.stiffness is None else stiffness_parts(made.stiffness)
+        beside += [] if found is None else advice_parts(found)
         printer.show(check_page(made.plan, made.findings, made.status, beside))
     return _exit_code(made.findings, made.status, strict=strict, told=as_json or not quiet)
 
