@@ -16,7 +16,7 @@ from blockgen.sizing.size import size
 from blockgen.spec.load import Spec
 
 if TYPE_CHECKING:
-    from blockgen.evidence.stiffness.run import Raw
+    from blockgen.evidence.stiffness.answers import Raw
 
 NOISE = 0.03
 """Differences smaller than this may come from the mesh: one coarse mesh serves each change."""
@@ -165,10 +165,10 @@ def _tried(plan: Plan) -> Worth | None:
 
 def worth_of(plan: Plan) -> Worth:
     """Return what a block is worth on the coarsest mesh, flanges free."""
+    from blockgen.evidence.stiffness.answers import answer
     from blockgen.evidence.stiffness.frequencies import motor_mass
     from blockgen.evidence.stiffness.loads import UNITS, Case, cases_of
     from blockgen.evidence.stiffness.mesh import LEVELS, mesh_of
-    from blockgen.evidence.stiffness.run import answer
     from blockgen.evidence.stiffness.solve import Bench
     from blockgen.evidence.stiffness.subject import subject_of
     from blockgen.evidence.stiffness.supports import supports_of
