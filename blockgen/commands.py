@@ -111,18 +111,18 @@ def check(
     blockgen check axis.toml --stiffness, blockgen check axis.toml --advise
     """
     from blockgen.advise import advise
+    from blockgen.console.alignment_page import alignment_parts, arrangement_parts
+    from blockgen.console.check_page import check_page
     from blockgen.console.progress import progress
     from blockgen.console.stiffness_page import advice_parts, stiffness_parts
     from blockgen.outputs.advice_rows import with_advice
-    from blockgen.outputs.stiffness_rows import with_stiffness
-    from blockgen.console.alignment_page import alignment_parts, arrangement_parts
-    from blockgen.console.check_page import check_page
     from blockgen.outputs.alignment_json import with_arrangements
+    from blockgen.outputs.stiffness_rows import with_stiffness
     from blockgen.outputs.summary_json import summary
     from blockgen.pipeline import compare_arrangements, design
 
     with progress(quiet=quiet) as told:
-        made = design(spec, stiffness=stiffness, band=_share(band), progress=told)
+        made = design(spec, stiffness=True, band=_share(band), progress=told) if stiffness else design(spec)
         found = advise(made.spec, made.plan, told) if advice else None
     rows = compare_arrangements(made, arrangement)
     if as_json:
@@ -156,7 +156,10 @@ def build(
 
     with progress(quiet=quiet) as told:
         roles = None if only is None else only.split(",")
-        made = build_set(spec, out, roles, told, stiffness=stiffness, band=_share(band))
+        if stiffness:
+            made = build_set(spec, out, roles, told, stiffness=True, band=_share(band))
+        else:
+            made = build_set(spec, out, roles, told)
     if not quiet:
         printer.show(build_page(made.folder, made.files, made.findings, made.status))
     return _exit_code(made.findings, made.status, strict=strict, told=not quiet)

@@ -103,7 +103,7 @@ def design(
     plan = size(spec)
     found = stiffness_of(plan, band, progress) if stiffness else None
     alignment = align(plan, expansions_of(plan), elastic_terms(found) if found else ())
-    findings = check(plan, alignment, found)
+    findings = check(plan, alignment, found) if found else check(plan, alignment)
     return Design(spec, plan, alignment, findings, status(plan, findings), spec_hash(spec), found)
 
 
@@ -174,7 +174,7 @@ def build(
     roles = names.chosen_roles(only)
     told = progress or (lambda _: None)
     told("sizing and checking")
-    made = design(spec_or_path, stiffness=stiffness, band=band, progress=told)
+    made = design(spec_or_path, stiffness=True, band=band, progress=told) if stiffness else design(spec_or_path)
     folder = Path(out) / names.stem(made.plan)
     with new_set(folder) as place:
         files = _write_solid(made, place, roles, told) | _write_sheets(made, place, roles, told)
@@ -241,7 +241,8 @@ def _write_words(made: Design, place: Path, folder: Path, roles: Iterable[str]) 
     document = with_stiffness(document, made.stiffness)
     document = with_making(with_arrangements(document, rows), setup_sheet(made.plan))
     _write(place / names.SUMMARY_JSON, as_json(document))
-    text = summary_md(made.plan, made.findings, made.status, made.spec_sha256, listed, made.alignment, rows, made.stiffness)
+    about = (made.plan, made.findings, made.status, made.spec_sha256, listed)
+    text = summary_md(*about, made.alignment, rows, made.stiffness)
     _write(place / names.SUMMARY_MD, text)
     _write(place / names.SPEC_TOML, spec_toml(made.spec, made.plan, folder))
     return dict(names.ALWAYS)

@@ -27,7 +27,9 @@ def test_what_gains_nothing_or_loses_is_left_out():
 
 
 def test_mass_saved_at_no_loss_counts():
-    assert [a.change.words for a in chosen([one("lighter", mass=1.8), one("weak", mass=1.8, stiffness=90.0)])] == ["lighter"]
+    assert [a.change.words for a in chosen([one("lighter", mass=1.8), one("weak", mass=1.8, stiffness=90.0)])] == [
+        "lighter"
+    ]
 
 
 def test_changes_touch_walls_window_outside_and_screws():

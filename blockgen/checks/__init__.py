@@ -7,8 +7,8 @@ from blockgen.checks.base_joint import base_joint
 from blockgen.checks.data_sheets import data_sheets
 from blockgen.checks.drive import drive
 from blockgen.checks.finding import Finding
-from blockgen.checks.flexing import flexing
 from blockgen.checks.flange_joints import flange_joints
+from blockgen.checks.flexing import flexing
 from blockgen.checks.joints import joints
 from blockgen.checks.making import making
 from blockgen.checks.seating import seating
@@ -23,9 +23,7 @@ from blockgen.plan import Plan
 __all__ = ["Finding", "check"]
 
 
-def check(
-    plan: Plan, alignment: Alignment | None = None, stiffness: Stiffness | None = None
-) -> tuple[Finding, ...]:
+def check(plan: Plan, alignment: Alignment | None = None, stiffness: Stiffness | None = None) -> tuple[Finding, ...]:
     """Check a plan.
 
     Args:

@@ -16,9 +16,9 @@ from blockgen.checks.finding import (
     unless_missing,
 )
 from blockgen.checks.strip import strip
-from blockgen.mechanics.bolts import pressure_under_head, stress_area
 from blockgen.evidence.stiffness.envelope import all_shares
 from blockgen.evidence.stiffness.result import Stiffness
+from blockgen.mechanics.bolts import pressure_under_head, stress_area
 from blockgen.plan import Fastener, Plan
 from blockgen.sizing import base_joint as joint
 from blockgen.sizing.loads import missing_for_opening, missing_for_slip, vertical
@@ -64,9 +64,7 @@ def _no_thrust(plan: Plan, ask: Question) -> Finding | None:
     return None
 
 
-def slip(
-    plan: Plan, places: Places, state: joint.ScrewState, shares: Sequence[joint.Shares] | None = None
-) -> Finding:
+def slip(plan: Plan, places: Places, state: joint.ScrewState, shares: Sequence[joint.Shares] | None = None) -> Finding:
     """Compare the friction of the base joint with the forces along it; the worst screw decides."""
     ask = Question(
         "base_slip", "Base joint holds the thrust by friction",

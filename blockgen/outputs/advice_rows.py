@@ -12,8 +12,9 @@ from blockgen.outputs.tidy import tidy
 
 COLUMNS = ("Change", "Stiffness", "Tilt", "Frequency", "Mass", "New warnings")
 LEAD = (
-    f"Each change alone, on one coarse mesh, at the worst of all supports with free flanges; differences below {NOISE:.0%} "
-    "may come from the mesh. Changes that break a check, or lose in one respect what they gain in another, are left out."
+    f"Each change alone, on one coarse mesh, at the worst of all supports with free flanges; differences below "
+    f"{NOISE:.0%} may come from the mesh. Changes that break a check, or lose in one respect what they gain in "
+    "another, are left out."
 )
 NOTHING = "No single change of walls, window, outside or base screws gains more than the mesh may feign."
 

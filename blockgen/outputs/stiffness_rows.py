@@ -21,10 +21,10 @@ def lead(stiffness: Stiffness) -> str:
     sizes = " and ".join(f"{mesh.unknowns}" for mesh in stiffness.meshes[-2:])
     met = "met" if stiffness.band <= stiffness.band_asked else "NOT met: the finest mesh was used up"
     return (
-        f"Each figure is that of the worst load, with half its error band from the last two meshes ({sizes} unknowns). "
-        f"Asked for {stiffness.band_asked:.1%} where a figure is judged: {met}, {stiffness.band:.1%}. No support is the "
-        "unfavourable one in every respect, so the checks take the worst of all. Tilt and offset are those of the motor "
-        "bore against the bearing bore."
+        f"Each figure is that of the worst load, with half its error band from the last two meshes "
+        f"({sizes} unknowns). Asked for {stiffness.band_asked:.1%} where a figure is judged: {met}, "
+        f"{stiffness.band:.1%}. No support is the unfavourable one in every respect, so the checks take the worst of "
+        "all. Tilt and offset are those of the motor bore against the bearing bore."
     )
 
 

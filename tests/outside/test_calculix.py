@@ -93,7 +93,12 @@ def written(subject, nodes, elements, fixed, forces):
     rows = ["*NODE, NSET=ALL", *(f"{i}, {x:.9e}, {y:.9e}, {z:.9e}" for i, (x, y, z) in enumerate(nodes, 1))]
     rows += ["*ELEMENT, TYPE=C3D10, ELSET=E"]
     rows += [", ".join(map(str, (i, *(n + 1 for n in ten)))) for i, ten in enumerate(elements, 1)]
-    rows += ["*MATERIAL, NAME=M", "*ELASTIC", f"{subject.modulus}, {subject.poisson}", "*SOLID SECTION, ELSET=E, MATERIAL=M"]
+    rows += [
+        "*MATERIAL, NAME=M",
+        "*ELASTIC",
+        f"{subject.modulus}, {subject.poisson}",
+        "*SOLID SECTION, ELSET=E, MATERIAL=M",
+    ]
     rows += ["*BOUNDARY", *(f"{n + 1}, 1, 3" for n in sorted(fixed)), "*STEP", "*STATIC", "*CLOAD"]
     rows += [f"{n + 1}, 1, {forces[n]:.12e}" for n in np.flatnonzero(forces)]
     return "\n".join([*rows, "*NODE PRINT, NSET=ALL", "U", "*END STEP", ""])

@@ -28,7 +28,7 @@ def squares():
     from tests.outside.solids import bar, meshed
 
     system = System(meshed(bar(LENGTH, WIDTH, HEIGHT), 12), MODULUS, POISSON)
-    return lowest(system, DENSITY, 10, shift=-(2 * math.pi * 100) ** 2), ngsolve
+    return lowest(system, DENSITY, 10, shift=-((2 * math.pi * 100) ** 2)), ngsolve
 
 
 def test_six_rigid_motions_then_bending(squares):

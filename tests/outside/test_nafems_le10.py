@@ -1,9 +1,9 @@
 """Thick plate under pressure, NAFEMS benchmark LE10.
 
-NAFEMS, The Standard NAFEMS Benchmarks, TNSB Rev. 3, 1990, test LE10: quarter of an elliptic plate with an elliptic hole,
-0.6 m thick, E = 210 GPa, nu = 0.3, uniform pressure of 1 MPa on the upper face; outer rim held in its plane and, at
-half height, upwards. Target: direct stress yy at D (2, 0, 0.6) = -5.38 MPa. Written down from memory: the publication
-is not free; the target stands in many solvers' own verification manuals.
+NAFEMS, The Standard NAFEMS Benchmarks, TNSB Rev. 3, 1990, test LE10: quarter of an elliptic plate with an elliptic
+hole, 0.6 m thick, E = 210 GPa, nu = 0.3, pressure of 1 MPa on the upper face; outer rim held in its plane and, at half
+height, upwards. Target: direct stress yy at D (2, 0, 0.6) = -5.38 MPa. Written down from memory: the publication is not
+free; the target stands in many solvers' own verification manuals.
 """
 
 from __future__ import annotations
@@ -60,9 +60,7 @@ def test_stress_at_the_edge_of_the_hole():
     from tests.outside.solids import meshed
 
     mesh = meshed(plate(), 120)
-    system = System(
-        mesh, 210_000, 0.3, dirichletx="on_x0|rim", dirichlety="on_y0|rim", dirichletz_bbnd="half_height"
-    )
+    system = System(mesh, 210_000, 0.3, dirichletx="on_x0|rim", dirichlety="on_y0|rim", dirichletz_bbnd="half_height")
     pressure = ngsolve.CF((0, 0, -1)) * system.space.TestFunction() * ngsolve.ds("top")
     system.hold([])
     displacement = system.solve(linear_form(system.space, pressure)[:, None])

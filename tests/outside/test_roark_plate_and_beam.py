@@ -1,9 +1,9 @@
 """A clamped circular plate and a beam held at both ends.
 
 W. C. Young, R. G. Budynas, Roark's Formulas for Stress and Strain, 7th ed., 2002: table 11.2 case 10b, clamped circular
-plate under uniform pressure, y_c = -q a^4/(64 D), D = E t^3/(12 (1 - nu^2)); table 8.1 case 1d, both ends fixed, load in
-the middle, y = W l^3/(192 E I). Written down from memory, the book is not free. Shear adds, by Timoshenko and Mindlin
-with k = 5/6: q a^2/(4 k G t) and W l/(4 k G A).
+plate under uniform pressure, y_c = -q a^4/(64 D), D = E t^3/(12 (1 - nu^2)); table 8.1 case 1d, both ends fixed, load
+in the middle, y = W l^3/(192 E I). Written down from memory, the book is not free. Shear adds, by Timoshenko and
+Mindlin with k = 5/6: q a^2/(4 k G t) and W l/(4 k G A).
 """
 
 from __future__ import annotations

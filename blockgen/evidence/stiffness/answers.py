@@ -85,7 +85,9 @@ def answer(bench: Bench, support: Support, flanges: Flanges, cases: Sequence[Cas
     shares = np.moveaxis(response.shares @ factors, -1, 0)
     found = np.array([]) if mass is None else np.array(frequencies(response.motor_flange[:, 1:], mass))
     stresses = tuple(bench.probe.greatest(response.stress @ factors[:, i]) for i in range(len(cases)))
-    bent = [np.sqrt(np.maximum(np.einsum("ic,ij,jc->c", factors, square, factors), 0)) for square in response.distortion]
+    bent = [
+        np.sqrt(np.maximum(np.einsum("ic,ij,jc->c", factors, square, factors), 0)) for square in response.distortion
+    ]
     return Raw(
         float(response.bearing_flange[0, 0]), found, offsets.T, slopes.T, shares, stresses, np.stack(bent, axis=1)
     )

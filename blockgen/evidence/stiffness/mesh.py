@@ -34,12 +34,12 @@ class Level:
 
 
 LEVELS = (
-    Level(1 / 6, 1.0, 0.9, 0.28),
-    Level(1 / 8, 1.35, 0.8, 0.16),
-    Level(1 / 9, 1.8, 0.75, 0.12),
+    Level(1 / 8, 1.2, 0.85, 0.22),
+    Level(1 / 8, 1.5, 0.8, 0.15),
+    Level(1 / 9, 1.9, 0.75, 0.115),
     Level(1 / 12, 2.4, 0.7, 0.09),
 )
-"""From coarse to fine, about 1.25 times finer from one to the next."""
+"""From coarse to fine, about 1.2 times finer from one to the next."""
 
 _TRIES = (1.0, 1.25, 1.6)  # a surface that is too coarse on a round may cross itself
 

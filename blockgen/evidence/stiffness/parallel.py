@@ -7,7 +7,7 @@ first one; both mesh for themselves, which is cheap.
 from __future__ import annotations
 
 import os
-import pickle  # noqa: S403 # our own data between two processes of ours
+import pickle  # our own data between two processes of ours
 import subprocess
 import sys
 from collections.abc import Callable, Iterator
@@ -45,7 +45,7 @@ def two_processes(task: Task) -> Iterator[Solved]:
 def _second(task: Task) -> Iterator[subprocess.Popen[bytes]]:
     home = str(Path(__file__).resolve().parents[3])
     paths = os.pathsep.join(filter(None, (home, os.environ.get("PYTHONPATH", ""))))
-    process = subprocess.Popen(  # noqa: S603 # this Python and this file
+    process = subprocess.Popen(  # this Python and this file
         [sys.executable, "-m", "blockgen.evidence.stiffness.parallel"],
         stdin=subprocess.PIPE, stdout=subprocess.PIPE, env={**os.environ, "PYTHONPATH": paths},
     )  # fmt: skip

@@ -33,7 +33,7 @@ class Patch:
     area: float
 
     def spread(self, wrench: Array) -> Array:
-        """Return the nodal forces (unknowns, ...) of wrenches (6, ...), as pressure that runs linearly over the patch."""
+        """Return the nodal forces (unknowns, ...) of wrenches (6, ...), as a linear pressure over the patch."""
         import numpy as np
 
         spread: Array = self.columns @ np.linalg.solve(self.gram, wrench)

@@ -31,7 +31,9 @@ UNKNOWNS_MOST = 150_000
 Told = Callable[[str], None]
 
 
-def stiffness(plan: Plan, brep: bytes, faces: tuple[str, ...], band: float = BAND, told: Told | None = None) -> Stiffness:
+def stiffness(
+    plan: Plan, brep: bytes, faces: tuple[str, ...], band: float = BAND, told: Told | None = None
+) -> Stiffness:
     """Return the stiffness of a block.
 
     Args:
@@ -71,9 +73,7 @@ def _too_many(meshes: Sequence[MeshUsed]) -> bool:
     return 2 * meshes[-1].unknowns > UNKNOWNS_MOST
 
 
-def joined(
-    task: Task, coarse: Sequence[Raw], fine: Sequence[Raw], unknowns: tuple[int, int]
-) -> tuple[Variant, ...]:
+def joined(task: Task, coarse: Sequence[Raw], fine: Sequence[Raw], unknowns: tuple[int, int]) -> tuple[Variant, ...]:
     """Return the variants with bands from the answers of two meshes."""
     return tuple(
         _variant(support, flanges, task.cases, one, other, unknowns)

@@ -92,9 +92,7 @@ class Bench:
             self.system.hold([*beds, (self.flange_form, RIGID)])
             displacement, seats = through_rigid(self.system, self.seats)
         bores = [bore.motion(displacement) for bore in self.bores]
-        bent = [
-            distortion(displacement, form, bore) for form, bore in zip(self.bore_forms, self.bores, strict=True)
-        ]
+        bent = [distortion(displacement, form, bore) for form, bore in zip(self.bore_forms, self.bores, strict=True)]
         return Response(
             seats[0], seats[1], bores[0], bores[1], (bent[0], bent[1]), grip.shares(displacement),
             grip.whole(displacement), self.probe.stresses(self.system, displacement),

@@ -94,7 +94,7 @@ def probe_of(subject: Subject, mesh: Any) -> Probe:
 
 
 def singular_points(subject: Subject, mesh: Any) -> Array:
-    """Return points (points, 3) along the edges where stress has no limit: re-entrant ones, borders of pressed faces."""
+    """Return points (points, 3) along the edges where stress has no limit: re-entrant, or borders of pressed faces."""
     import numpy as np
 
     corners = np.array([vertex.point for vertex in mesh.vertices])

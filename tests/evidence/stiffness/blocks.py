@@ -23,5 +23,7 @@ def stepper():
 def stepper_text():
     """Return the stepper spec with a bed and with stiffnesses of screw and bearing."""
     text = STEPPER.read_text(encoding="utf-8")
-    text = text.replace("[screw]", '[screw]\naxial_stiffness = "60 N/um"').replace("[base]", '[base]\nbed_stiffness = "900 N/um"')
+    text = text.replace("[screw]", '[screw]\naxial_stiffness = "60 N/um"').replace(
+        "[base]", '[base]\nbed_stiffness = "900 N/um"'
+    )
     return text.replace("[bearing]", '[bearing]\naxial_stiffness = "80 N/um"')

@@ -5,9 +5,9 @@ from __future__ import annotations
 import pytest
 
 from blockgen.evidence.stiffness.loads import UNITS, cases_of, motor_wrench
+from blockgen.mechanics.loads import resultant
 from blockgen.pipeline import design
 from blockgen.sizing.loads import base_cases
-from blockgen.mechanics.loads import resultant
 from tests.examples import SERVO
 
 
