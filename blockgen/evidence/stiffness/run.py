@@ -69,8 +69,8 @@ def stiffness(
 
 
 def _too_many(meshes: Sequence[MeshUsed]) -> bool:
-    """Tell whether the next mesh would be too large: it has about twice the unknowns of the one before."""
-    return 2 * meshes[-1].unknowns > UNKNOWNS_MOST
+    """Tell whether the next mesh would be too large: it has about 1.8 times the unknowns of the one before."""
+    return 1.8 * meshes[-1].unknowns > UNKNOWNS_MOST
 
 
 def joined(task: Task, coarse: Sequence[Raw], fine: Sequence[Raw], unknowns: tuple[int, int]) -> tuple[Variant, ...]:

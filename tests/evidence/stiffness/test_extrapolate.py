@@ -29,6 +29,10 @@ def test_worked_numbers():
     assert found.high == pytest.approx(10.0, abs=1e-3)
 
 
+def test_two_meshes_that_agree_by_chance_still_have_a_band():
+    assert estimate(50.0, 50.0, (1000, 2000)) == Estimate(50.0, 0.5)
+
+
 def test_a_coarser_second_mesh_is_refused():
     with pytest.raises(ValueError, match="second must be the finer"):
         between(np.array(1.0), np.array(1.0), (8000, 8000))

@@ -60,3 +60,9 @@ def test_a_mesh_that_fails_prints_nothing(subject, capfd):
     with pytest.raises(KernelError, match="cannot be meshed"):
         mesh_of(subject, Level(1 / 5, 0.2, 1.0, 0.5))
     assert capfd.readouterr() == ("", "")
+
+
+def test_second_mesh_is_clearly_finer(meshes):
+    """Two meshes that are nearly alike would make the band of an answer a matter of chance."""
+    unknowns = [ngsolve.VectorH1(mesh, order=2).ndof for mesh in meshes]
+    assert unknowns[1] > 1.5 * unknowns[0]
