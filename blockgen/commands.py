@@ -33,6 +33,13 @@ _ONLY = (
     "Write these only, with commas between: block, stl, assembly, drawing, base_holes, inspection; or summary for none "
     "of them. Summary, spec and manifest always come with them. Clashes are looked for with the assembly only."
 )
+WithStiffness = Annotated[
+    bool, typer.Option("--stiffness", help='Find out the stiffness by finite elements; needs pip install ".[fea]".')
+]
+BandAsked = Annotated[
+    float | None,
+    typer.Option("--band", metavar="PERCENT", min=0.1, max=50, help="Error band asked of --stiffness, 5 without it."),
+]
 Quiet = Annotated[bool, typer.Option("--quiet", help="Print nothing but errors and failures.")]
 
 
@@ -96,27 +103,43 @@ def check(
     arrangement: Annotated[
         str, typer.Option(metavar="NAME", help="block, or plate to compare with a separate plate and unit.")
     ] = "block",
+    stiffness: WithStiffness = False,
+    band: BandAsked = None,
+    advice: Annotated[
+        bool, typer.Option("--advise", help="Tell what makes it stiffer or lighter, by finite elements.")
+    ] = False,
 ) -> int:
-    """Size the block and check it, without modelling it.
+    """Size the block and check it, without modelling it unless the stiffness is asked for.
 
-    Example: blockgen check axis.toml --strict, blockgen check axis.toml --arrangement plate
+    Example: blockgen check axis.toml --strict, blockgen check axis.toml --arrangement plate,
+    blockgen check axis.toml --stiffness, blockgen check axis.toml --advise
     """
+    from blockgen.advise import advise
     from blockgen.console.alignment_page import alignment_parts, arrangement_parts
     from blockgen.console.check_page import check_page
+    from blockgen.console.progress import progress
+    from blockgen.console.stiffness_page import advice_parts, stiffness_parts
+    from blockgen.outputs.advice_rows import with_advice
     from blockgen.outputs.alignment_json import with_arrangements
+    from blockgen.outputs.stiffness_rows import with_stiffness
     from blockgen.outputs.summary_json import summary
     from blockgen.pipeline import compare_arrangements, design
 
-    made = design(spec)
+    with progress(quiet=quiet) as told:
+        made = design(spec, stiffness=True, band=_share(band), progress=told) if stiffness else design(spec)
+        found = advise(made.spec, made.plan, told) if advice else None
     rows = compare_arrangements(made, arrangement)
     if as_json:
         from blockgen.making.setup_sheet import setup_sheet
         from blockgen.outputs.making_json import with_making
 
         document = summary(made.plan, made.findings, made.status, made.spec_sha256, made.alignment)
-        printer.say_json(with_making(with_arrangements(document, rows), setup_sheet(made.plan)))
+        document = with_stiffness(with_arrangements(document, rows), made.stiffness)
+        printer.say_json(with_advice(with_making(document, setup_sheet(made.plan)), found))
     elif not quiet:
         beside = [*alignment_parts(made.alignment), *(arrangement_parts(rows) if rows else ())]
+        beside += [] if made.stiffness is None else stiffness_parts(made.stiffness)
+        beside += [] if found is None else advice_parts(found)
         printer.show(check_page(made.plan, made.findings, made.status, beside))
     return _exit_code(made.findings, made.status, strict=strict, told=as_json or not quiet)
 
@@ -129,6 +152,8 @@ def build(
     no_pmi: Annotated[bool, typer.Option("--no-pmi", help="Leave the tolerances out of the STEP file.")] = False,
     strict: Strict = False,
     quiet: Quiet = False,
+    stiffness: WithStiffness = False,
+    band: BandAsked = None,
 ) -> int:
     """Build all files of the block; an old set is replaced as a whole.
 
@@ -139,7 +164,8 @@ def build(
     from blockgen.pipeline import build as build_set
 
     with progress(quiet=quiet) as told:
-        made = build_set(spec, out, None if only is None else only.split(","), told, tolerances=not no_pmi)
+        roles = None if only is None else only.split(",")
+        made = build_set(spec, out, roles, told, tolerances=not no_pmi, stiffness=stiffness, band=_share(band))
     if not quiet:
         printer.show(build_page(made.folder, made.files, made.findings, made.status))
     return _exit_code(made.findings, made.status, strict=strict, told=not quiet)
@@ -303,6 +329,10 @@ def _read(part: Literal["motor", "bearing"], file: Path, out: Path | None, *, as
     elif not quiet:
         printer.show(reading_page(reading, written))
     return 0
+
+
+def _share(percent: float | None) -> float | None:
+    return None if percent is None else percent / 100
 
 
 def _exit_code(findings: Sequence[Finding], status: str, *, strict: bool, told: bool) -> int:

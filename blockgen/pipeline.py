@@ -15,11 +15,14 @@ from blockgen.checks import check
 from blockgen.checks.finding import Finding
 from blockgen.checks.status import status
 from blockgen.errors import InputError, Problem
+from blockgen.evidence.stiffness.elastic_terms import elastic_terms
+from blockgen.evidence.stiffness.result import Stiffness
 from blockgen.outputs import names
 from blockgen.outputs.alignment_json import with_arrangements
 from blockgen.outputs.folder import new_set
 from blockgen.outputs.manifest import manifest
 from blockgen.outputs.spec_toml import spec_toml
+from blockgen.outputs.stiffness_rows import with_stiffness
 from blockgen.outputs.summary_json import summary
 from blockgen.outputs.summary_md import summary_md
 from blockgen.outputs.tidy import as_json
@@ -47,6 +50,7 @@ class Design:
         findings: What the checks found.
         status: released for review, PRELIMINARY or NOT FOR MANUFACTURE, with the reason.
         spec_sha256: Hash of the resolved spec.
+        stiffness: Evidence from finite elements; None where it was not asked for.
     """
 
     spec: Spec
@@ -55,6 +59,7 @@ class Design:
     findings: tuple[Finding, ...]
     status: str
     spec_sha256: str
+    stiffness: Stiffness | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,18 +96,54 @@ class Solids:
     clearances: Clearances | None = None
 
 
-def design(spec_or_path: Spec | str | Path) -> Design:
-    """Load, size and check; no CAD kernel is loaded.
+def design(
+    spec_or_path: Spec | str | Path,
+    *,
+    stiffness: bool = False,
+    band: float | None = None,
+    progress: Progress | None = None,
+) -> Design:
+    """Load, size and check; neither the CAD kernel nor finite elements are loaded unless the stiffness is asked for.
+
+    Args:
+        spec_or_path: A loaded spec, or the path of a spec file.
+        stiffness: Find out the stiffness by finite elements.
+        band: Half the error band over the value that is asked of it.
+        progress: Called with a few words as each step of the stiffness begins.
 
     Raises:
         InputError: the spec is wrong.
         InfeasibleError: no block can exist for it.
+        MachineError: the finite element library is not installed.
     """
     spec = spec_or_path if isinstance(spec_or_path, Spec) else load_spec(spec_or_path)
     plan = size(spec)
-    alignment = align(plan, expansions_of(plan))
-    findings = check(plan, alignment)
-    return Design(spec, plan, alignment, findings, status(plan, findings), spec_hash(spec))
+    found = stiffness_of(plan, band, progress) if stiffness else None
+    alignment = align(plan, expansions_of(plan), elastic_terms(found) if found else ())
+    findings = check(plan, alignment, stiffness=found) if found else check(plan, alignment)
+    return Design(spec, plan, alignment, findings, status(plan, findings), spec_hash(spec), found)
+
+
+def stiffness_of(plan: Plan, band: float | None = None, progress: Progress | None = None) -> Stiffness:
+    """Return the stiffness of a plan's block by finite elements.
+
+    Args:
+        plan: What was decided.
+        band: Half the error band over the value that is asked for; the usual one where it is None.
+        progress: Called with a few words as each step begins.
+
+    Raises:
+        MachineError: the finite element library is not installed.
+        KernelError: the solid cannot be made or meshed.
+    """
+    from blockgen.evidence.stiffness.library import library
+    from blockgen.evidence.stiffness.run import BAND, stiffness
+
+    library()  # before anything slow
+    from blockgen.geometry.analysis import analysis_shape
+
+    shape = analysis_shape(plan)
+    return stiffness(plan, shape.brep, shape.faces, BAND if band is None else band, progress)
 
 
 def compare_arrangements(made: Design, arrangement: str) -> tuple[Arrangement, ...]:
@@ -126,6 +167,8 @@ def build(
     progress: Progress | None = None,
     *,
     tolerances: bool = True,
+    stiffness: bool = False,
+    band: float | None = None,
 ) -> BuildResult:
     """Build the files of a block, all or none.
 
@@ -135,6 +178,8 @@ def build(
         only: Roles to write beside summary, spec and manifest; None for all.
         progress: Called with a few words as each step begins.
         tolerances: False to leave the tolerances out of the STEP file of the block.
+        stiffness: Find out the stiffness by finite elements.
+        band: Half the error band over the value that is asked of it.
 
     Returns:
         What was written. A failed check does not stop a build; it stands in the status.
@@ -148,7 +193,7 @@ def build(
     roles = names.chosen_roles(only)
     told = progress or (lambda _: None)
     told("sizing and checking")
-    made = design(spec_or_path)
+    made = design(spec_or_path, stiffness=True, band=band, progress=told) if stiffness else design(spec_or_path)
     folder = Path(out) / names.stem(made.plan)
     with new_set(folder) as place:
         solids = _solids(made, roles, told)
@@ -184,7 +229,7 @@ def _judged(made: Design, solids: Solids | None) -> Design:
     """Return the design judged by its solids too, where the parts about the block were modelled."""
     if solids is None or solids.clearances is None:
         return made
-    findings = check(made.plan, made.alignment, solids.clearances)
+    findings = check(made.plan, made.alignment, solids.clearances, made.stiffness)
     return replace(made, findings=findings, status=status(made.plan, findings))
 
 
@@ -246,11 +291,13 @@ def _write_words(
     listed = names.roles_by_file(start, roles) | names.ALWAYS
     rows = compare_arrangements(made, "plate")
     document = summary(made.plan, made.findings, made.status, made.spec_sha256, made.alignment)
+    document = with_stiffness(document, made.stiffness)
     document = with_making(with_arrangements(document, rows), setup_sheet(made.plan))
     found = solids.clearances if solids else None
     document = with_clearances(document, found)
     _write(place / names.SUMMARY_JSON, as_json(document))
-    text = summary_md(made.plan, made.findings, made.status, made.spec_sha256, listed, made.alignment, rows, found)
+    about = (made.plan, made.findings, made.status, made.spec_sha256, listed)
+    text = summary_md(*about, made.alignment, rows, found, made.stiffness)
     _write(place / names.SUMMARY_MD, text)
     _write(place / names.SPEC_TOML, spec_toml(made.spec, made.plan, folder))
     return dict(names.ALWAYS)

@@ -9,6 +9,7 @@ from blockgen.checks.data_sheets import data_sheets
 from blockgen.checks.drive import drive
 from blockgen.checks.finding import Finding
 from blockgen.checks.flange_joints import flange_joints
+from blockgen.checks.flexing import flexing
 from blockgen.checks.joints import joints
 from blockgen.checks.making import making
 from blockgen.checks.seating import seating
@@ -18,18 +19,25 @@ from blockgen.checks.sizes import sizes
 from blockgen.checks.wall import wall
 from blockgen.checks.window import window
 from blockgen.evidence.clearances import Clearances
+from blockgen.evidence.stiffness.result import Stiffness
 from blockgen.plan import Plan
 
 __all__ = ["Finding", "check"]
 
 
-def check(plan: Plan, alignment: Alignment | None = None, clearances: Clearances | None = None) -> tuple[Finding, ...]:
+def check(
+    plan: Plan,
+    alignment: Alignment | None = None,
+    clearances: Clearances | None = None,
+    stiffness: Stiffness | None = None,
+) -> tuple[Finding, ...]:
     """Check a plan.
 
     Args:
         plan: A sized block.
         alignment: Evidence about the shafts, ``alignment.chain.align(plan)``; without it they are not judged.
         clearances: Evidence from the solids, ``geometry.interference.clearances(...)``; without it they are not judged.
+        stiffness: Evidence from finite elements; without it the wall is estimated and the base joint is taken as rigid.
 
     Returns:
         Every finding, in the order data sheets, shaft line, seats, alignment, sizes, screws, base joint, flange joints,
@@ -42,10 +50,10 @@ def check(plan: Plan, alignment: Alignment | None = None, clearances: Clearances
         *(() if alignment is None else shafts_in_line(plan, alignment)),
         *sizes(plan),
         *joints(plan),
-        *base_joint(plan),
+        *base_joint(plan, stiffness),
         *flange_joints(plan),
         *drive(plan),
-        *wall(plan),
+        *(wall(plan) if stiffness is None else flexing(plan, stiffness)),
         *window(plan),
         *making(plan),
         *(() if clearances is None else clashes(plan, clearances)),

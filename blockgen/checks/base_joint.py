@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
 
 from blockgen.checks.finding import (
     Finding,
@@ -15,6 +16,8 @@ from blockgen.checks.finding import (
     unless_missing,
 )
 from blockgen.checks.strip import strip
+from blockgen.evidence.stiffness.envelope import all_shares
+from blockgen.evidence.stiffness.result import Stiffness
 from blockgen.mechanics.bolts import pressure_under_head, stress_area
 from blockgen.plan import Fastener, Plan
 from blockgen.sizing import base_joint as joint
@@ -32,15 +35,16 @@ _LOADS = (
 )  # fmt: skip
 
 
-def base_joint(plan: Plan) -> Iterator[Finding]:
-    """Yield the checks of the base joint."""
+def base_joint(plan: Plan, stiffness: Stiffness | None = None) -> Iterator[Finding]:
+    """Yield the checks of the base joint; its screws share by finite elements where there are any."""
     fastener = next((f for f in plan.fasteners if f.where == "base"), None)
     if fastener is None:
         return
     places = joint.base_positions(plan.records)
-    state = joint.screw_state(plan.records, places, plan.number("base_preload_least"))
-    yield slip(plan, places, state)
-    yield opening(plan, places, state)
+    shares = None if stiffness is None else [case.shares for _, case in all_shares(stiffness)]
+    state = joint.screw_state(plan.records, places, plan.number("base_preload_least"), shares)
+    yield slip(plan, places, state, shares)
+    yield opening(plan, places, state, shares)
     yield screw_load(plan, state)
     yield head_pressure(plan, fastener, state)
     yield strip(plan, fastener, "base", "block" if _from_below(plan) else "base", state.felt)
@@ -60,7 +64,7 @@ def _no_thrust(plan: Plan, ask: Question) -> Finding | None:
     return None
 
 
-def slip(plan: Plan, places: Places, state: joint.ScrewState) -> Finding:
+def slip(plan: Plan, places: Places, state: joint.ScrewState, shares: Sequence[joint.Shares] | None = None) -> Finding:
     """Compare the friction of the base joint with the forces along it; the worst screw decides."""
     ask = Question(
         "base_slip", "Base joint holds the thrust by friction",
@@ -73,11 +77,17 @@ def slip(plan: Plan, places: Places, state: joint.ScrewState) -> Finding:
         return blank
     safety = joint.base_slip(plan.records, places, state.sure)
     text = f"least preload {state.sure / 1000:.1f} kN a screw after tool scatter and embedding; dowels are not counted"
+    if shares is not None:
+        text += f"; forces at the screws by finite elements, {safety:.3g} for a rigid block"
+        safety = joint.slip_of_shares(shares, plan.number("base.friction"), state.sure)
+        ask = replace(ask, source=f"{_VDI}; worst screw, support and load by finite elements")
     found = at_least(plan, ask, safety, plan.number("slip_safety_wanted"), "", text)
     return unless_missing(plan, ask, found, missing_for_slip(plan.records))
 
 
-def opening(plan: Plan, places: Places, state: joint.ScrewState) -> Finding:
+def opening(
+    plan: Plan, places: Places, state: joint.ScrewState, shares: Sequence[joint.Shares] | None = None
+) -> Finding:
     """Compare the preload with the one at which an edge under the block begins to gape."""
     ask = Question(
         "base_opening", "Base joint stays closed at every edge",
@@ -91,6 +101,10 @@ def opening(plan: Plan, places: Places, state: joint.ScrewState) -> Finding:
     face = joint.base_face(plan.records, _relief(plan))
     safety = joint.base_opening(plan.records, places, state.sure, face)
     text = f"thrust at shaft height, motor weight and torque against preload on {face.area:.0f} mm2; rigid block"
+    if shares is not None:
+        at_screw = joint.opening_of_shares(shares, state.sure)
+        text = f"{text} {safety:.3g}; preload over lift at the worst screw by finite elements {at_screw:.3g}"
+        safety = min(safety, at_screw)
     found = at_least(plan, ask, safety, plan.number("limits.separation_safety"), "", text)
     return unless_missing(plan, ask, found, missing_for_opening(plan.records))
 

@@ -6,12 +6,18 @@ Axes as everywhere: x along the shaft towards the motor, z up from the base; mom
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 Vector = tuple[float, float, float]
 
 STANDARD_GRAVITY = 9.80665  # m/s2, ISO 80000-3, from memory
+
+DOWN: Mapping[str, Vector] = {
+    "-z": (0.0, 0.0, -1.0), "+z": (0.0, 0.0, 1.0), "-y": (0.0, -1.0, 0.0), "+y": (0.0, 1.0, 0.0),
+    "-x": (-1.0, 0.0, 0.0), "+x": (1.0, 0.0, 0.0),
+}  # fmt: skip
+"""Unit vectors by the word for the way that is down."""
 
 
 @dataclass(frozen=True, slots=True)

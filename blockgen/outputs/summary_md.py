@@ -10,8 +10,9 @@ from blockgen.alignment.chain import Alignment
 from blockgen.checks.finding import Finding
 from blockgen.checks.missing import missing
 from blockgen.evidence.clearances import Clearances
+from blockgen.evidence.stiffness.result import Stiffness
 from blockgen.mechanics.volume import reference_volume
-from blockgen.outputs import alignment_rows, key_sizes, markdown, show
+from blockgen.outputs import alignment_rows, key_sizes, markdown, show, stiffness_rows
 from blockgen.outputs.alignment_json import METHOD
 from blockgen.outputs.assumptions import assumed_mating, assumed_otherwise
 from blockgen.outputs.cautions import cautions
@@ -33,6 +34,7 @@ def summary_md(
     alignment: Alignment | None = None,
     rows: tuple[Arrangement, ...] = (),
     clearances: Clearances | None = None,
+    stiffness: Stiffness | None = None,
 ) -> str:
     """Return the summary as Markdown.
 
@@ -45,6 +47,7 @@ def summary_md(
         alignment: How far out of line the shafts will be; left out without it.
         rows: Arrangements side by side; left out without them.
         clearances: What the solids showed; left out without them.
+        stiffness: Evidence from finite elements; left out without it.
     """
     sections = (
         _head(plan, status, spec_sha256),
@@ -55,6 +58,7 @@ def summary_md(
         _screws(plan),
         _torque_card(plan),
         *(() if alignment is None else (_alignment(alignment, rows),)),
+        *(() if stiffness is None else (_stiffness(stiffness),)),
         _checks(plan, findings),
         checks_in_full(findings),
         *(() if clearances is None else (clearances_md(clearances),)),
@@ -64,6 +68,18 @@ def summary_md(
         _files(files),
     )
     return "\n".join(sections)
+
+
+def _stiffness(stiffness: Stiffness) -> str:
+    columns, right = stiffness_rows.COLUMNS, stiffness_rows.COLUMNS[2:]
+    shares, of_shares = stiffness_rows.SHARE_COLUMNS, stiffness_rows.share_rows(stiffness)
+    return "\n".join((
+        markdown.heading("Stiffness by finite elements"),
+        markdown.paragraph(stiffness_rows.lead(stiffness)),
+        markdown.table(columns, stiffness_rows.variant_rows(stiffness), "", right=right),
+        markdown.heading("Greatest forces of the block on the base at each screw", 3),
+        markdown.table(shares, of_shares, "", right=shares[1:]),
+    ))  # fmt: skip
 
 
 def _head(plan: Plan, status: str, spec_sha256: str) -> str:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from blockgen.mechanics.bolts import clamped_resilience, load_factor, screw_resilience, thermal_loss
@@ -15,6 +15,7 @@ from blockgen.standards.screws import cap_screw
 from blockgen.standards.threads import thread
 
 Positions = Sequence[tuple[float, float]]
+Shares = Sequence[tuple[float, float, float]]
 
 
 def base_positions(records: Records) -> tuple[tuple[float, float], ...]:
@@ -64,6 +65,26 @@ def base_slip(records: Records, positions: Positions, sure: float) -> float:
         whole = slip_safety(count * sure, lift, friction, math.hypot(along, across))
         least = min(least, whole, screw_slip_safety(sure, lift / count, friction, shares))
     return least
+
+
+def slip_of_shares(shares: Iterable[Shares], friction: float, sure: float) -> float:
+    """Return the safety against slip of the worst screw from shares that were worked out elsewhere.
+
+    Args:
+        shares: For each load, the force (x, y, z) in N of the block on the base at each screw.
+        friction: Coefficient of friction of the joint.
+        sure: Least preload of one screw, N.
+    """
+    return min(
+        (slip_safety(sure, max(z, 0.0), friction, math.hypot(x, y)) for case in shares for x, y, z in case),
+        default=math.inf,
+    )
+
+
+def opening_of_shares(shares: Iterable[Shares], sure: float) -> float:
+    """Return preload over the lift at the worst screw; infinite where nothing lifts. Arguments as before."""
+    lift = max((z for case in shares for _, _, z in case), default=0.0)
+    return sure / lift if lift > 0 else math.inf
 
 
 def base_opening(records: Records, positions: Positions, sure: float, face: Face) -> float:
@@ -151,17 +172,22 @@ class ScrewState:
         return self.share * self.load + max(self.heat, 0.0)
 
 
-def screw_state(records: Records, positions: Positions, least: float) -> ScrewState:
+def screw_state(
+    records: Records, positions: Positions, least: float, shares: Sequence[Shares] | None = None
+) -> ScrewState:
     """Return the state of the base screws.
 
     Args:
         records: Records of a sized block.
         positions: Base screws (x, y), mm.
         least: Least preload of one screw after tightening and embedding, N.
+        shares: Forces at the screws for each load, as ``slip_of_shares``; the block counts as rigid without them.
     """
     springs = resiliences(records)
     heat = thermal_gain(records, springs)
     load = base_screw_load(records, positions) if known(records, "slip_safety_wanted") else 0.0
+    if shares is not None:
+        load = max((z for case in shares for _, _, z in case), default=0.0)
     return ScrewState(load_factor(*springs), heat, load, max(0.0, least + min(heat, 0.0)))
 
 

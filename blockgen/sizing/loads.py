@@ -7,16 +7,12 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from blockgen.mechanics.loads import STANDARD_GRAVITY, Force, Vector, weight
+from blockgen.mechanics.loads import DOWN, STANDARD_GRAVITY, Force, Vector, weight
 from blockgen.record import Ledger, Record
 from blockgen.sizing.sources import CP
 
 Records = Mapping[str, Record]
 
-_DOWN: Mapping[str, Vector] = {
-    "-z": (0.0, 0.0, -1.0), "+z": (0.0, 0.0, 1.0), "-y": (0.0, -1.0, 0.0), "+y": (0.0, 1.0, 0.0),
-    "-x": (-1.0, 0.0, 0.0), "+x": (1.0, 0.0, 0.0),
-}  # fmt: skip
 _SENSES = (("thrust_towards_motor", "towards_motor", "+x"), ("thrust_away", "away", "-x"))
 
 
@@ -75,7 +71,7 @@ def _decide_slip_safety(ledger: Ledger) -> None:
 
 def motor_weight(records: Records) -> Vector:
     """Return the weight of the motor as a vector in N; zero where its mass is not given."""
-    x, y, z = _DOWN[down(records)]
+    x, y, z = DOWN[down(records)]
     pull = weight(number(records, "motor.mass"))
     return x * pull, y * pull, z * pull
 

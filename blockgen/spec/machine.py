@@ -59,7 +59,9 @@ class Base(Table):
     height_limit: Length = key("Highest point that the block may reach above the base.")
     material: Text = key("Material of the base.")
     thickness: Length = key("Thickness of the base plate.")
-    bed_stiffness: Stiffness = key("Stiffness of the base under the block.")
+    bed_stiffness: Stiffness = key(
+        "Stiffness of the base under the block, in every direction; counts with --stiffness only."
+    )
     screw: MetricThread = key("Thread of the base screws, such as M10.")
     screw_count: Number = key("Number of base screws.")
     screw_from: Literal["above", "below"] | None = key("above: counterbored in the block; below: block tapped.")

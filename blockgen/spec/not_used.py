@@ -17,7 +17,6 @@ _TABLES = ("family",)
 _KEYS: Mapping[str, tuple[str, ...]] = {
     "motor": ("shaft_fit", "key_length", "key_width", "inertia"),
     "coupling": ("flex_spacing", "mass"),
-    "base": ("bed_stiffness",),
     "drawing": ("language",),
 }
 

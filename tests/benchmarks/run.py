@@ -244,7 +244,22 @@ def lookups(runs: int) -> Iterator[Row]:
     yield timed("lookup thread M10, warm", pair, "reading the table's file")
 
 
-GROUPS = ("check", "build", "sizing", "alignment", "solid", "drawings", "assemblies", "reading", "memory", "lookups")
+def stiffness(_runs: int) -> Iterator[Row]:
+    """Stiffness of the demo by finite elements: one run, since it takes seconds."""
+    command = [sys.executable, str(HERE / "stiffness.py"), str(SPEC), "0.03"]
+    found = json.loads(subprocess.run(command, check=True, capture_output=True, text=True).stdout)
+    sizes = " and ".join(f"{size // 1000}k" for size in found["unknowns"])
+    good = found["tilt_band"] <= 0.03 and found["seconds"] <= 10
+    yield Row("stiffness, band asked 3 %", f"{found['seconds']:.1f} s", f"meshes of {sizes} unknowns", "",
+              "tilt 3 % in 10 s", good)  # fmt: skip
+    yield Row("band of the greatest tilt", f"{found['tilt_band']:.1%}", "", "", "<= 3 %", found["tilt_band"] <= 0.03)
+    yield Row("peak memory, both processes", f"{found['peak_mib']:.0f} MiB", "", "", "")
+
+
+GROUPS = (
+    "check", "build", "sizing", "alignment", "solid", "drawings", "assemblies", "reading", "memory", "lookups",
+    "stiffness",
+)  # fmt: skip
 
 
 def rows(only: list[str], runs: int, builds: int) -> Iterator[Row]:
@@ -260,6 +275,7 @@ def rows(only: list[str], runs: int, builds: int) -> Iterator[Row]:
         "reading": lambda: reading(runs),
         "memory": lambda: memory(builds),
         "lookups": lambda: lookups(runs),
+        "stiffness": lambda: stiffness(runs),
     }
     for name in only:
         yield from measured[name]()

@@ -43,12 +43,12 @@ def test_the_page_tells_all_and_fits(plan, width):
 
 
 def test_the_end_is_what_matters(plan):
-    given = Record("base.bed_stiffness", 90.0, "N/um", "given", "given in the spec")
+    given = Record("coupling.mass", 0.2, "kg", "given", "given in the spec")
     plan = replace(plan, records={**plan.records, given.key: given})
     text = list(lines(check_page(plan, FINDINGS, "NOT FOR MANUFACTURE: x"), 120))
     starts = (
         "Thinnest walls", "Other values that were not given", "Notes of the sizing", "Checks",
-        "Assumed mating geometry", "Given, not used in this version: base.bed_stiffness.",
+        "Assumed mating geometry", "Given, not used in this version: coupling.mass.",
         "What did not pass, and why", "Result",
     )  # fmt: skip
     places = [next(i for i, line in enumerate(text) if line.startswith(start)) for start in starts]

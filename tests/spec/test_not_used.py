@@ -105,7 +105,7 @@ def _text(file):
 
 def test_only_what_was_given_is_told():
     shown = {
-        "base.bed_stiffness": given("base.bed_stiffness", 500.0),
+        "coupling.mass": given("coupling.mass", 0.2),
         "motor.mass": replace(given("motor.mass", 2.8), origin="preset"),
         "motor.name": given("motor.name", "x"),
         "family.0.mass": given("family.0.mass", 2.0),
@@ -114,7 +114,7 @@ def test_only_what_was_given_is_told():
         "thermal.assembly_temperature": given("thermal.assembly_temperature", 20.0),
         "motor.inertia": given("motor.inertia", 1e-4),
     }
-    assert given_not_used(shown) == ("motor.inertia", "base.bed_stiffness", "[[family]]")
+    assert given_not_used(shown) == ("motor.inertia", "coupling.mass", "[[family]]")
 
 
 def test_the_starter_shows_no_key_that_decides_nothing():

@@ -1,0 +1,204 @@
+"""What would make a block stiffer or lighter: a few single changes, each sized, checked and solved like the block."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
+
+from blockgen.checks import check
+from blockgen.errors import InfeasibleError, InputError, KernelError
+from blockgen.mechanics.volume import reference_volume
+from blockgen.plan import Plan
+from blockgen.record import Record, Value
+from blockgen.sizing.size import size
+from blockgen.spec.load import Spec
+
+if TYPE_CHECKING:
+    from blockgen.evidence.stiffness.answers import Raw
+
+NOISE = 0.03
+"""Differences smaller than this may come from the mesh: one coarse mesh serves each change."""
+
+_CUBIC_METRES = 1e-9
+_SHOWN = 5
+_STEP = 4.0  # mm by which a wall is made thicker or thinner
+_SPREADS = (0.85, 1.08)  # base screws nearer together, further apart along x
+
+
+@dataclass(frozen=True, slots=True)
+class Change:
+    """A change of the spec: in words, and its keys with their new values."""
+
+    words: str
+    values: Mapping[str, tuple[Value, str]]
+
+
+@dataclass(frozen=True, slots=True)
+class Worth:
+    """What a block is worth on one coarse mesh, at the worse of the supports held under the heads and bonded.
+
+    Args:
+        stiffness: Axial stiffness at the bearing seat, N/um.
+        slope: Greatest slope between the bores' axes, rad; of 1 kN of thrust where no load is given.
+        frequency: First frequency of the motor, Hz; None without its mass.
+        mass: Mass of the block, kg.
+    """
+
+    stiffness: float
+    slope: float
+    frequency: float | None
+    mass: float
+
+
+@dataclass(frozen=True, slots=True)
+class Advice:
+    """A change and what it does.
+
+    Args:
+        change: The change.
+        worth: The block with it.
+        before: The block without it.
+        warnings: Titles of checks that warn or are open with it and did not before.
+    """
+
+    change: Change
+    worth: Worth
+    before: Worth
+    warnings: tuple[str, ...]
+
+    @property
+    def gains(self) -> tuple[float, float, float]:
+        """Share gained in stiffness, in tilt (less of it) and in frequency."""
+        now, old = self.worth, self.before
+        higher = (now.frequency or 0.0) / old.frequency - 1 if old.frequency else 0.0
+        tilt = 1 - now.slope / old.slope if old.slope else 0.0
+        return now.stiffness / old.stiffness - 1, tilt, higher
+
+    @property
+    def heavier(self) -> float:
+        """Share by which the mass grows; negative where it shrinks."""
+        return self.worth.mass / self.before.mass - 1
+
+
+def advise(spec: Spec, plan: Plan, told: Callable[[str], None] | None = None) -> tuple[Advice, ...]:
+    """Return the few changes with the most stiffness or the most mass for their price, the best first.
+
+    Args:
+        spec: The spec of the block.
+        plan: The block as it is.
+        told: Called with a few words as each change begins.
+
+    Raises:
+        MachineError: the finite element library is not installed.
+    """
+    from blockgen.evidence.stiffness.library import library
+
+    library()
+    tell = told or (lambda _: None)
+    tell("advice, the block as it is")
+    before, known = worth_of(plan), _verdicts(plan)
+    found = []
+    for change in changes(plan):
+        tell(f"advice, {change.words}")
+        other = _sized(spec, change)
+        verdicts = {} if other is None else _verdicts(other)
+        if other is None or any(v == "fail" and known.get(title) != "fail" for title, v in verdicts.items()):
+            continue
+        new = tuple(t for t, v in verdicts.items() if v == "warn" and known.get(t) == "pass")
+        worth = _tried(other)
+        if worth is not None:
+            found.append(Advice(change, worth, before, new))
+    return tuple(chosen(found))
+
+
+def changes(plan: Plan) -> Iterator[Change]:
+    """Yield single changes of walls, window, height and base screws."""
+    for name, words in (("bearing_wall", "bearing wall"), ("motor_wall", "motor wall")):
+        for step in (_STEP, -_STEP):
+            value = plan.number(name) + step
+            yield Change(f"{words} {plan.number(name):g} -> {value:g} mm", {f"block.{name}": (value, "mm")})
+    for step in (2 * _STEP, -2 * _STEP):
+        for name in ("width", "height"):
+            value = plan.number(name) + step
+            yield Change(f"{name} {plan.number(name):g} -> {value:g} mm", {f"block.{name}": (value, "mm")})
+    if plan.text("block.window_axis") == "z" and plan.number("block.window_floor") <= 0:
+        yield Change("window not cut through, floor 12 mm", {"block.window_floor": (12.0, "mm")})
+    yield from _screw_changes(plan)
+
+
+def _screw_changes(plan: Plan) -> Iterator[Change]:
+    value = plan.records["base_pattern"].value
+    places = [p for p in value if isinstance(p, tuple)] if isinstance(value, tuple) else []
+    middle = sum(float(x) for x, _ in places) / max(len(places), 1)
+    for spread in _SPREADS:
+        pairs = tuple((round(middle + (float(x) - middle) * spread, 2), float(y)) for x, y in places)
+        words = "nearer together" if spread < 1 else "further apart"
+        yield Change(f"base screws {words} along x, {spread:g} times", {"base.hole_positions": (pairs, "mm")})
+    if len(places) == 4:
+        yield Change("six base screws instead of four", {"base.screw_count": (6, "")})
+
+
+def _sized(spec: Spec, change: Change) -> Plan | None:
+    """Return the plan with a change; None where no block can exist with it."""
+    varied = {
+        key: Record(key, value, unit, "given", "varied for advice", {}, "advice")
+        for key, (value, unit) in change.values.items()
+    }
+    try:
+        return size(replace(spec, records={**spec.records, **varied}))
+    except (InfeasibleError, InputError):
+        return None
+
+
+def _verdicts(plan: Plan) -> dict[str, str]:
+    return {finding.title: finding.verdict for finding in check(plan)}
+
+
+def _tried(plan: Plan) -> Worth | None:
+    try:
+        return worth_of(plan)
+    except KernelError:
+        return None
+
+
+def worth_of(plan: Plan) -> Worth:
+    """Return what a block is worth on the coarsest mesh, flanges free."""
+    from blockgen.evidence.stiffness.answers import answer
+    from blockgen.evidence.stiffness.frequencies import motor_mass
+    from blockgen.evidence.stiffness.loads import UNITS, Case, cases_of
+    from blockgen.evidence.stiffness.mesh import LEVELS, mesh_of
+    from blockgen.evidence.stiffness.solve import Bench
+    from blockgen.evidence.stiffness.subject import subject_of
+    from blockgen.evidence.stiffness.supports import supports_of
+    from blockgen.geometry.analysis import analysis_shape
+
+    shape = analysis_shape(plan)
+    subject = subject_of(plan, shape.brep, shape.faces)
+    bench = Bench(subject, mesh_of(subject, LEVELS[0]))
+    cases = cases_of(plan)
+    if not any(any(case.factors) for case in cases):
+        cases = (Case("1 kN", 1000.0, (1000.0, *(0.0,) * (len(UNITS) - 1))),)
+    raws = [answer(bench, support, "free", cases, motor_mass(plan)) for support in supports_of(plan, subject)]
+    return _worst(raws, reference_volume(plan) * _CUBIC_METRES * plan.material_density)
+
+
+def _worst(raws: Sequence[Raw], mass: float) -> Worth:
+    slope = max(math.hypot(*pair) for raw in raws for pair in raw.slopes.tolist())
+    hertz = min((float(raw.frequencies[0]) for raw in raws if len(raw.frequencies)), default=None)
+    return Worth(1e-3 / max(raw.compliance for raw in raws), slope, hertz, mass)
+
+
+def chosen(found: Sequence[Advice]) -> list[Advice]:
+    """Return the few that are worth their price: the most gain for each share of mass, then the most mass saved.
+
+    A change counts where it gains more than the mesh may feign in stiffness, tilt or frequency and loses in none, or
+    where it saves mass and loses nothing.
+    """
+    kept = [advice for advice in found if min(advice.gains) > -NOISE]
+    stiffer = [advice for advice in kept if max(advice.gains) > NOISE]
+    lighter = [advice for advice in kept if advice not in stiffer and advice.heavier < -0.5 * NOISE]
+    stiffer.sort(key=lambda advice: -max(advice.gains) / max(advice.heavier, 0.01))
+    lighter.sort(key=lambda advice: advice.heavier)
+    return [*stiffer[: _SHOWN - min(2, len(lighter))], *lighter[:2]][:_SHOWN]
