@@ -26,7 +26,7 @@ BAND = 0.05
 """Half the error band over the value that is asked for where nothing else is said."""
 
 UNKNOWNS_MOST = 150_000
-"""No mesh finer than this is made: its factors take about 2 GB."""
+"""No mesh finer than this is made: with it both processes together take about 3 GB."""
 
 Told = Callable[[str], None]
 
