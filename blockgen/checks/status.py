@@ -20,7 +20,7 @@ def status(plan: Plan, findings: Sequence[Finding]) -> str:
     """Return the status in words; a failed check weighs more than an assumption."""
     failed = [finding.title for finding in findings if finding.verdict == "fail"]
     if failed:
-        return f"NOT FOR MANUFACTURE: {'; '.join(failed)}"
+        return f"NOT FOR MANUFACTURE: failed checks: {'; '.join(failed)}"
     assumed = assumed_mating(plan)
     if assumed:
         return f"PRELIMINARY: assumed mating geometry: {', '.join(assumed)}"

@@ -10,6 +10,7 @@ from typing import Literal
 from blockgen.alignment.chain import Spread
 from blockgen.alignment.heat import Expansions
 from blockgen.evidence.as_built import AsBuilt, as_built
+from blockgen.evidence.characteristics import ZONES
 from blockgen.evidence.clocking import Clocking, clocking
 from blockgen.evidence.conformity import Conformity, conformities, value_words
 from blockgen.evidence.instruments import significant
@@ -17,6 +18,8 @@ from blockgen.evidence.mating import misfits
 from blockgen.evidence.measurement import Measured
 from blockgen.evidence.shim import Shim, shim
 from blockgen.plan import Plan
+
+_FAR, _SHARE = 10.0, 0.05  # common practice, no source
 
 Decision = Literal["accept", "use with note", "reject"]
 
@@ -62,9 +65,9 @@ def verdict(
     found = conformities(plan, measured)
     result = as_built(plan, measured, expansions)
     turns = clocking(plan, measured, expansions)
-    reasons = (*misfits(plan, measured), *_failed(result, turns))
+    reasons = (*_far_off(found), *misfits(plan, measured), *_failed(result, turns))
     faults = (f"the design itself fails: {title}" for title in design_faults)
-    notes = (*faults, *_not_conforming(found), *_not_measured(found), *_not_told(result))
+    notes = (*faults, *_coarse(found), *_not_conforming(found), *_not_measured(found), *_not_told(result))
     decision: Decision = "reject" if reasons else "use with note" if notes else "accept"
     return Verdict(decision, reasons, notes, found, result, turns, shim(plan, measured))
 
@@ -100,7 +103,36 @@ def holding(spread: Spread) -> float | None:
 
 def percent(share: float) -> str:
     """Return a probability in words; what cannot be told from certain is not called so."""
+    if share < 1e-4:
+        return "less than 0.01 %"
     return "more than 99.99 %" if share > 0.9999 else f"{100 * share:.4g} %"
+
+
+def _far_off(found: tuple[Conformity, ...]) -> Iterator[str]:
+    """Yield sizes off by ten tolerances and a twentieth of the size: a slip of the pen, or another block."""
+    for one in found:
+        row = one.row
+        if one.value is None or row.nominal is None or row.lower is None or row.upper is None or row.kind in ZONES:
+            continue
+        apart = abs(one.value - row.nominal)
+        if apart > max(_FAR * (row.upper - row.lower), _SHARE * abs(row.nominal)):
+            yield (
+                f"{name_of(one)}: {value_words(one)} {row.unit} is {apart:.3g} {row.unit} off its nominal "
+                f"{row.nominal:g}: a slip in the sheet (decimal point, unit), or not this block"
+            )
+
+
+def _coarse(found: tuple[Conformity, ...]) -> Iterator[str]:
+    """Yield measurements whose uncertainty is wider than the tolerance: they decide nothing and loosen the answer."""
+    for one in found:
+        row = one.row
+        if one.uncertainty is None or row.lower is None or row.upper is None or row.upper <= row.lower:
+            continue
+        if one.uncertainty > row.upper - row.lower:
+            yield (
+                f"{name_of(one)}: uncertainty {significant(one.uncertainty):g} {row.unit} is wider than the tolerance; "
+                "measure it better before this verdict is used"
+            )
 
 
 def _not_conforming(found: tuple[Conformity, ...]) -> Iterator[str]:

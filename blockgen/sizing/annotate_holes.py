@@ -64,7 +64,7 @@ def _thread(ledger: Ledger, feature: Feature, count: int) -> Iterable[Annotation
     pitch = thread(screw.rpartition("-")[0]).pitch
     yield _of(ledger, feature, ("thread", "thread", "thread"), depth, "holds the mating part",
               feature.keys.get("thread_depth"), f"{times(count)}{screw} ↧ {{}}",
-              Band(round(pitch, 3), 0.0))  # fmt: skip
+              Band(round(pitch, 1) if pitch > 1 else pitch, 0.0))  # fmt: skip
     yield _of(ledger, feature, ("drill_depth", "depth", "thread"), feature.depth, "room for the tap, wall behind it",
               feature.keys.get("depth"), "drill ↧ {}")  # fmt: skip
 
@@ -85,7 +85,7 @@ def _dowel(ledger: Ledger, feature: Feature, count: int) -> Iterable[Annotation]
               f"{times(count)}⌀{{}} through")  # fmt: skip
     if feature.counterbore_diameter is not None and feature.counterbore_depth is not None:
         yield _of(ledger, feature, ("relief_diameter", "size", "relief"), feature.counterbore_diameter,
-                  "the reamer reaches", None, "⌀{}")  # fmt: skip
+                  "the reamer reaches", None, "above it ⌀{}")  # fmt: skip
         yield _of(ledger, feature, ("relief_depth", "depth", "seat"), feature.counterbore_depth,
                   "leaves a seat two pins long", None, "↧ {}")  # fmt: skip
     yield _of(ledger, feature, ("ream", "note", "hole"), pin, "both parts are reamed in one pass", "dowel_diameter",

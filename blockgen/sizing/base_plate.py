@@ -67,5 +67,6 @@ def _plate_dowel(ledger: Ledger, dowel: Feature, index: int) -> Feature:
     depth = min(ledger.number("base.thickness"), 2.5 * ledger.number("dowel_diameter"))
     hole = clearance_hole(place, dowel.diameter, depth, 0.0, "plate_underside")
     pin = ledger.number("dowel_diameter")
-    text = f"diam {dowel.diameter:g} depth {depth:g}, ream diam {pin:g} H7 together with the block at assembly"
+    deep = "through" if depth >= ledger.number("base.thickness") else f"depth {depth:g}"
+    text = f"diam {dowel.diameter:g} {deep}, ream diam {pin:g} H7 together with the block at assembly"
     return replace(hole, kind="dowel_hole", call_out=text)

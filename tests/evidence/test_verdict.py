@@ -89,6 +89,25 @@ def test_nothing_is_called_certain():
     assert percent(0.62554) == "62.55 %"
 
 
+def test_a_size_that_is_another_block_s_is_rejected():
+    found = told(window__length=(40.0, 0.06))
+    assert found.decision == "reject"
+    assert "window: length: 40 mm is 22 mm off its nominal 62: a slip in the sheet" in found.reasons[0]
+
+
+def test_a_slip_of_the_decimal_point_is_rejected():
+    assert "off its nominal 65" in told(block__shaft_height=(6.5, 0.004)).reasons[0]
+
+
+def test_a_size_a_little_out_is_no_slip():
+    assert told(block__width=(105.0, 0.06)).decision == "use with note"
+
+
+def test_an_uncertainty_wider_than_the_tolerance_is_told():
+    notes = " ".join(told(block__width=(104.0, 3.0)).notes)
+    assert "block: width: uncertainty 3 mm is wider than the tolerance" in notes
+
+
 def test_a_design_that_fails_is_never_accepted():
     found = verdict(PLAN, measured(good()), design_faults=["Base joint, slip"])
     assert found.decision == "use with note"

@@ -10,7 +10,7 @@ from blockgen.outputs.drawing import leaders
 from blockgen.outputs.drawing.box import Box
 from blockgen.outputs.drawing.field import CENTRE, GEOMETRY, Field
 from blockgen.outputs.drawing.figures import Figures
-from blockgen.outputs.drawing.hole_table import hole_tags, plate_rows, tag_candidates
+from blockgen.outputs.drawing.hole_table import plate_rows, plate_tags, tag_candidates
 from blockgen.outputs.drawing.label import Label, text_row
 from blockgen.outputs.drawing.leaders import Target
 from blockgen.outputs.drawing.lettering import text_width
@@ -63,7 +63,7 @@ def _on_sheet(plan: Plan, titles: Titles, figures: Figures, sheet: Paper) -> She
     items = [frame(sheet), block, *words, *shapes]
     for label, targets in _labels(view, plan, figures):
         items += place(label.rows[0].id, leaders.candidates(label, targets, view.box), field, area.grown(-1.0))
-    tags = hole_tags(plan.base_features)
+    tags = plate_tags(plan.base_features, plan.features)
     for feature in plan.base_features:
         items += place(feature.id, tag_candidates(view, feature, tags[feature.id]), field, area.grown(-1.0))
     title = f"{titles.number} {titles.kind}"
@@ -84,7 +84,7 @@ def _view(plan: Plan, area: Box) -> View:
 
 def _words(plan: Plan, figures: Figures, area: Box, foot: float) -> tuple[Item, ...]:
     """Return hole table and notes above the title block."""
-    left, rows = area.right - WIDTH, plate_rows(plan.base_features, figures)
+    left, rows = area.right - WIDTH, plate_rows(plan.base_features, plan.features, figures)
     notes = [line for number, words in enumerate(_notes(plan, figures), 1)
              for line in wrapped(f"{number}  {words}", WIDTH - 4.0, SMALL)]  # fmt: skip
     low = area.bottom + foot + 4.0

@@ -7,7 +7,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from blockgen.errors import MachineError
+from blockgen.errors import InputError, MachineError, Problem
 from blockgen.geometry.curves import ArcCurve, Curve
 from blockgen.outputs.drawing import across, assign, leaders, linear
 from blockgen.outputs.drawing.box import Box
@@ -39,6 +39,7 @@ if TYPE_CHECKING:
 
 LETTER_OF_SECTION = "S"
 _HATCH = 3.0
+_MARK = 20.0  # longest centring mark, mm
 _SMALLEST_HOLE = 1.8  # a hole smaller than this on paper cannot be read, mm
 _CHOICES = (
     ("A3", 1.0), ("A2", 1.0), ("A2", 0.5), ("A1", 1.0), ("A1", 0.5), ("A0", 1.0), ("A0", 0.5), ("A1", 0.2), ("A0", 0.2),
@@ -63,18 +64,32 @@ def drawing(plan: Plan, pictures: Pictures, words: Words) -> Sheet:
         words: Title block, notes and tables.
 
     Raises:
+        InputError: the sheet asked for is too small.
         MachineError: nothing fits even the largest sheet.
     """
     wanted = plan.text("drawing.sheet")
-    missing = "the views"
+    made = _first_that_fits(plan, pictures, words, wanted)
+    if made is not None:
+        return made
+    other = _first_that_fits(plan, pictures, words, "") if wanted else None
+    if other is None:
+        raise MachineError("the drawing finds no room on any sheet up to A0")
+    raise InputError([_too_small(plan, wanted, other.size)])
+
+
+def _first_that_fits(plan: Plan, pictures: Pictures, words: Words, wanted: str) -> Sheet | None:
     for size, scale in _choices(plan, wanted):
         try:
             return _on_sheet(plan, pictures, words, paper(size), scale)
-        except NoRoomError as error:
-            missing = str(error)
-    where = f"a sheet {wanted}" if wanted else "any sheet up to A0"
-    remedy = "leave drawing.sheet out, or give a larger sheet"
-    raise MachineError(f"the drawing has no room for {missing} on {where}; {remedy}")
+        except NoRoomError:
+            continue
+    return None
+
+
+def _too_small(plan: Plan, wanted: str, fits: str) -> Problem:
+    line = plan.records["drawing.sheet"].line
+    expected = f"{fits} or larger, which has room for views, sizes, hole table and notes"
+    return Problem("spec", line, "drawing.sheet", f'"{wanted}"', expected, "leave drawing.sheet out, or give that size")
 
 
 def _choices(plan: Plan, wanted: str) -> Iterator[tuple[str, float]]:
@@ -99,13 +114,23 @@ def _on_sheet(plan: Plan, pictures: Pictures, words: Words, sheet: Paper, scale:
     field = Field()
     for item in fixed:
         field.add_box(_around(item))
-    items = [frame(sheet), *fixed]
+    border = frame(sheet)
+    for mark in _centring_marks(border):  # they reach into the drawing space
+        field.add_box(mark)
+    items = [border, *fixed]
     items += _views(plan, pictures, found, field)
     free = area.grown(-1.0)
     for what, candidates in _placed(plan, found.views, figures):
         items += place(what, candidates, field, free)
     title = f"{plan.text('job.number')} {plan.text('job.title')}"
     return Sheet("drawing", title, sheet.size, sheet.width, sheet.height, scale, tuple(items))
+
+
+def _centring_marks(border: Item) -> Iterator[Box]:
+    """Yield the boxes of the short heavy lines of a frame."""
+    for stroke in border.strokes:
+        if isinstance(stroke, Line) and stroke.pen == "border" and math.dist(stroke.start, stroke.end) <= _MARK:
+            yield Box.around((stroke.start, stroke.end)).grown(0.35)
 
 
 def _around(item: Item) -> Box:

@@ -46,9 +46,21 @@ def hole_rows(features: Sequence[Feature], figures: Figures) -> list[list[str]]:
     ]
 
 
-def plate_rows(features: Sequence[Feature], figures: Figures) -> list[list[str]]:
+def plate_tags(plate: Sequence[Feature], block: Sequence[Feature]) -> Mapping[str, str]:
+    """Return the tags of the plate's holes: those of the block's holes over them, one name for one place."""
+    tags = hole_tags(block)
+    over = {_spot(f): tags[f.id] for f in block if f.id in tags and abs(f.axis[2]) > 0.5}
+    own = hole_tags(plate)
+    return {f.id: over.get(_spot(f), f"{own[f.id]} plate") for f in plate}
+
+
+def _spot(feature: Feature) -> tuple[float, float]:
+    return round(feature.position[0], 3), round(feature.position[1], 3)
+
+
+def plate_rows(features: Sequence[Feature], block: Sequence[Feature], figures: Figures) -> list[list[str]]:
     """Return the rows of the table of a base plate: places from the bearing seat plane and the shaft's axis."""
-    tags = hole_tags(features)
+    tags = plate_tags(features, block)
     return [
         [tags[f.id], figures.number(f.position[0]), figures.number(f.position[1]), written(f.call_out, figures)]
         for f in features

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from blockgen.evidence.characteristics import InspectionRow
+from blockgen.evidence.characteristics import ZONES, InspectionRow
 from blockgen.outputs.drawing.figures import Figures
 from blockgen.outputs.drawing.pages import Part
 from blockgen.outputs.drawing.tables import Column
@@ -13,6 +13,11 @@ COLUMNS = (
     Column("No.", 10.0), Column("id", 53.0), Column("Characteristic", 52.0), Column("Nominal", 15.0),
     Column("Lower", 15.0), Column("Upper", 15.0), Column("Unit", 11.0), Column("Instrument", 41.0),
     Column("U wanted", 14.0), Column("Value", 17.0), Column("U", 12.0), Column("In/out", 12.0),
+)  # fmt: skip
+
+_WHO = (
+    Column("Serial number of the block", 60.0), Column("Measured by", 60.0), Column("Date", 37.0),
+    Column("Temperature", 30.0), Column("Instruments, their numbers", 80.0),
 )  # fmt: skip
 
 _SCHEME = (
@@ -32,7 +37,7 @@ def inspection_parts(rows: Sequence[InspectionRow], figures: Figures) -> list[Pa
     """Return the tables of the inspection sheet."""
     block = tuple(_cells(row, figures) for row in rows if row.needed == "block")
     bought = tuple(_cells(row, figures) for row in rows if row.needed == "bought")
-    parts = [Part("Block", COLUMNS, block)]
+    parts = [Part("This block", _WHO, (("",) * len(_WHO),)), Part("Block", COLUMNS, block)]
     if bought:
         parts.append(Part("Bought parts, where they can be measured", COLUMNS, bought))
     wide = (Column("id", 90.0), Column("What the value means", 177.0))
@@ -52,11 +57,15 @@ def _conventions(rows: Sequence[InspectionRow]) -> tuple[tuple[str, str], ...]:
     return tuple((", ".join(identifiers), words) for words, identifiers in found.items())
 
 
+_NO_NOMINAL = {*ZONES, "texture"}
+
+
 def _cells(row: InspectionRow, figures: Figures) -> tuple[str, ...]:
     def number(value: float | None) -> str:
         return "" if value is None else figures.number(value, 4)
 
+    nominal = "" if row.kind in _NO_NOMINAL else number(row.nominal)
     return (
-        row.number, row.id, row.title, number(row.nominal), number(row.lower), number(row.upper), row.unit,
-        row.instrument, number(row.uncertainty_wanted), "", "", "",
+        row.number, row.id, row.title, nominal, number(row.lower), number(row.upper), row.unit, row.instrument,
+        number(row.uncertainty_wanted), "", "", "",
     )  # fmt: skip

@@ -54,7 +54,7 @@ def _edges(plan: Plan, figures: Figures) -> Iterator[str]:
 
 
 def _chamfer(note: Annotation, figures: Figures) -> str:
-    return note.text.replace("{}", figures.number(note.value or 0.0))
+    return note.text.replace("{}", figures.number(note.value or 0.0, 2))
 
 
 def _finish(plan: Plan, figures: Figures) -> Iterator[str]:

@@ -21,7 +21,7 @@ from blockgen.outputs.drawing.title_block import WIDTH, Titles, title_block
 from blockgen.plan import Plan
 
 _GAP = 4.0
-_EDGE_SIGN = 24.0
+_EDGE_SIGN = 34.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,7 +87,11 @@ def _notes(lines: Sequence[str], corner: tuple[float, float], high: float) -> tu
 
 def _edge_sign(values: tuple[str, str]) -> tuple[Stroke, ...]:
     outer, inner = values
-    return (*edge_symbol(), Text(outer, (4.2, 4.0), SMALL), Text(inner, (4.2, -0.2 - SMALL), SMALL))
+    return (
+        *edge_symbol(),
+        Text(f"outside {outer}", (4.2, 4.0), SMALL),
+        Text(f"inside {inner}", (4.2, -0.2 - SMALL), SMALL),
+    )
 
 
 def words_of(plan: Plan, status: str, date: str, sheets: int) -> Words:

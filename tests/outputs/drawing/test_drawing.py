@@ -6,7 +6,7 @@ import re
 
 import pytest
 
-from blockgen.errors import MachineError
+from blockgen.errors import InputError
 from blockgen.geometry.block import build_block
 from blockgen.outputs.drawing.box import Box
 from blockgen.outputs.drawing.hole_table import hole_tags
@@ -101,7 +101,7 @@ def test_what_stands_in_the_notes_is_written_with_its_value(name, projection):
     )
     for note in plan.annotations:
         if note.kind in IN_NOTES or note.id == "block.texture":
-            assert f"{note.value:.3f}".rstrip("0").rstrip(".") in notes, note.id
+            assert f"{note.value:.2f}".rstrip("0").rstrip(".") in notes, note.id
 
 
 @CASE
@@ -368,7 +368,7 @@ def test_the_sheet_asked_for_is_used(size):
 
 
 def test_a_sheet_that_is_too_small_is_refused_with_a_way_out():
-    with pytest.raises(MachineError, match=r"A4.*larger sheet"):
+    with pytest.raises(InputError, match=r'drawing.sheet\n.*"A4"\n.*A2 or larger'):
         drawn(drawing={"sheet": "A4"})
 
 

@@ -46,7 +46,7 @@ def test_holes_of_a_flange_name_their_circle_and_those_of_the_base_do_not(plan):
 
 
 def test_rows_of_the_plate_tell_place_and_call_out(plan):
-    rows = plate_rows(plan.base_features, Figures(comma=True))
+    rows = plate_rows(plan.base_features, plan.features, Figures(comma=True))
     assert len(rows) == len(plan.base_features)
     assert all(row[3] for row in rows)
     assert not any("." in row[1] for row in rows)

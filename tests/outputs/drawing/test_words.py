@@ -35,8 +35,8 @@ def test_notes_and_table_stand_in_their_column_one_above_the_other(plan):
     assert min(low) > 60.0
     assert max(low) < min(high)
     assert max(high) < 300.0
-    edge = [words for words in written(notes) if words in {"-0,3", "+0,2"}]
-    assert edge == ["-0,3", "+0,2"]
+    edge = [words for words in written(notes) if words in {"outside -0,3", "inside +0,2"}]
+    assert edge == ["outside -0,3", "inside +0,2"]
 
 
 def test_a_column_that_is_too_low_has_no_room(plan):
