@@ -93,9 +93,9 @@ def advise(spec: Spec, plan: Plan, told: Callable[[str], None] | None = None) ->
     Raises:
         MachineError: the finite element library is not installed.
     """
-    from blockgen.evidence.stiffness.library import library
+    from blockgen.evidence.stiffness.library import installed
 
-    library()
+    installed()
     tell = told or (lambda _: None)
     tell("advice, the block as it is")
     before, known = worth_of(plan), _verdicts(plan)
@@ -165,22 +165,22 @@ def _tried(plan: Plan) -> Worth | None:
 
 def worth_of(plan: Plan) -> Worth:
     """Return what a block is worth on the coarsest mesh, flanges free."""
-    from blockgen.evidence.stiffness.answers import answer
+    from blockgen.evidence.stiffness.answers import Kind, Task
     from blockgen.evidence.stiffness.frequencies import motor_mass
     from blockgen.evidence.stiffness.loads import UNITS, Case, cases_of
-    from blockgen.evidence.stiffness.mesh import LEVELS, mesh_of
-    from blockgen.evidence.stiffness.solve import Bench
+    from blockgen.evidence.stiffness.parallel import two_processes
     from blockgen.evidence.stiffness.subject import subject_of
     from blockgen.evidence.stiffness.supports import supports_of
     from blockgen.geometry.analysis import analysis_shape
 
     shape = analysis_shape(plan)
     subject = subject_of(plan, shape.brep, shape.faces)
-    bench = Bench(subject, mesh_of(subject, LEVELS[0]))
     cases = cases_of(plan)
     if not any(any(case.factors) for case in cases):
         cases = (Case("1 kN", 1000.0, (1000.0, *(0.0,) * (len(UNITS) - 1))),)
-    raws = [answer(bench, support, "free", cases, motor_mass(plan)) for support in supports_of(plan, subject)]
+    kinds: tuple[Kind, ...] = tuple((support, "free") for support in supports_of(plan, subject))
+    with two_processes(Task(subject, kinds, cases, motor_mass(plan))) as solved:
+        _, raws = solved(0)
     return _worst(raws, reference_volume(plan) * _CUBIC_METRES * plan.material_density)
 
 

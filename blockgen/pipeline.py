@@ -136,10 +136,10 @@ def stiffness_of(plan: Plan, band: float | None = None, progress: Progress | Non
         MachineError: the finite element library is not installed.
         KernelError: the solid cannot be made or meshed.
     """
-    from blockgen.evidence.stiffness.library import library
+    from blockgen.evidence.stiffness.library import installed
     from blockgen.evidence.stiffness.run import BAND, stiffness
 
-    library()  # before anything slow
+    installed()  # before anything slow
     from blockgen.geometry.analysis import analysis_shape
 
     shape = analysis_shape(plan)

@@ -6,6 +6,7 @@ import os
 import sys
 from collections.abc import Iterator
 from contextlib import contextmanager
+from importlib.util import find_spec
 from typing import Any
 
 from blockgen.errors import MachineError
@@ -25,13 +26,30 @@ def library() -> Any:
     try:
         import ngsolve
     except ImportError as error:
-        raise MachineError(
-            f"the stiffness needs the packages netgen-mesher and ngsolve ({error}): install them with {EXTRA}, "
-            "or with pip install netgen-mesher ngsolve"
-        ) from error
+        raise _missing(str(error)) from error
     ngsolve.ngsglobals.msg_level = 0
     ngsolve.SetNumThreads(1)
     return ngsolve
+
+
+def installed() -> None:
+    """Do nothing where the library can be loaded, without loading it.
+
+    Raises:
+        MachineError: it is not installed.
+    """
+    for name in ("netgen", "ngsolve"):
+        if name in sys.modules and sys.modules[name] is None:
+            raise _missing(f"No module named '{name}'")
+        if name not in sys.modules and find_spec(name) is None:
+            raise _missing(f"No module named '{name}'")
+
+
+def _missing(why: str) -> MachineError:
+    return MachineError(
+        f"the stiffness needs the packages netgen-mesher and ngsolve ({why}): install them with {EXTRA}, "
+        "or with pip install netgen-mesher ngsolve"
+    )
 
 
 @contextmanager

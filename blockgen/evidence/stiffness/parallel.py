@@ -1,7 +1,7 @@
-"""Half of the supports in a second process: the solver uses one thread, so that every run gives the same.
+"""The solver in processes of its own: one thread each, so that every run gives the same, and half of the supports each.
 
-The second process is this file run as a module. It is given a task and then levels, and answers in the same form as the
-first one; both mesh for themselves, which is cheap.
+Mesher and solver never load in the first process: they bring a CAD kernel of another edition, and two editions in one
+process mix their functions without a word. A process is this file run as a module; it is given a task and then levels.
 """
 
 from __future__ import annotations
@@ -11,13 +11,14 @@ import pickle  # our own data between two processes of ours
 import subprocess
 import sys
 from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from contextlib import ExitStack, contextmanager
 from dataclasses import replace
 from pathlib import Path
 from typing import IO, Any
 
-from blockgen.errors import MachineError
+from blockgen.errors import KernelError, MachineError
 from blockgen.evidence.stiffness.answers import Raw, Task, answers
+from blockgen.evidence.stiffness.library import installed
 from blockgen.evidence.stiffness.result import MeshUsed
 
 Solved = Callable[[int], tuple[MeshUsed, list[Raw]]]
@@ -25,24 +26,28 @@ Solved = Callable[[int], tuple[MeshUsed, list[Raw]]]
 
 @contextmanager
 def two_processes(task: Task) -> Iterator[Solved]:
-    """Yield a function that answers a task on the mesh of a level, by two processes where there are two processors."""
-    if (os.cpu_count() or 1) < 2 or len(task.kinds) < 2:
-        yield lambda level: answers(task, level)
-        return
-    half = len(task.kinds) // 2
-    mine, other = replace(task, kinds=task.kinds[:half]), replace(task, kinds=task.kinds[half:])
-    with _second(other) as process:
+    """Yield a function that answers a task on the mesh of a level, by two processes where there are two processors.
 
-        def both(level: int) -> tuple[MeshUsed, list[Raw]]:
-            _put(process.stdin, level)
-            used, found = answers(mine, level)
-            return used, [*found, *_taken(process)]
+    Raises:
+        MachineError: the finite element library is not installed, or a process has ended.
+    """
+    installed()
+    half = len(task.kinds) // 2 if (os.cpu_count() or 1) > 1 else 0
+    shares = [kinds for kinds in (task.kinds[:half], task.kinds[half:]) if kinds]
+    with ExitStack() as stack:
+        processes = [stack.enter_context(_process(replace(task, kinds=kinds))) for kinds in shares]
 
-        yield both
+        def all_of(level: int) -> tuple[MeshUsed, list[Raw]]:
+            for process in processes:
+                _put(process.stdin, level)
+            answered = [_taken(process) for process in processes]
+            return answered[0][0], [raw for _, found in answered for raw in found]
+
+        yield all_of
 
 
 @contextmanager
-def _second(task: Task) -> Iterator[subprocess.Popen[bytes]]:
+def _process(task: Task) -> Iterator[subprocess.Popen[bytes]]:
     home = str(Path(__file__).resolve().parents[3])
     paths = os.pathsep.join(filter(None, (home, os.environ.get("PYTHONPATH", ""))))
     process = subprocess.Popen(  # this Python and this file
@@ -63,16 +68,19 @@ def _put(stream: IO[bytes] | None, thing: Any) -> None:
         stream.flush()
 
 
-def _taken(process: subprocess.Popen[bytes]) -> list[Raw]:
-    """Return the answers of the second process.
+def _taken(process: subprocess.Popen[bytes]) -> tuple[MeshUsed, list[Raw]]:
+    """Return the mesh and the answers of a process.
 
     Raises:
+        KernelError: the solid cannot be meshed.
         MachineError: it has ended.
     """
     try:
-        found: list[Raw] = pickle.load(process.stdout)  # type: ignore[arg-type] # noqa: S301 # from our own process
+        found: tuple[MeshUsed, list[Raw]] | Exception = pickle.load(process.stdout)  # type: ignore[arg-type] # noqa: S301 # from our own process
     except EOFError as error:
-        raise MachineError("the second process of the stiffness has ended; is there memory enough?") from error
+        raise MachineError("a process of the stiffness has ended; is there memory enough?") from error
+    if isinstance(found, Exception):
+        raise found
     return found
 
 
@@ -86,7 +94,10 @@ def _serve() -> None:
             level: int = pickle.load(sys.stdin.buffer)  # noqa: S301 # from our own process
         except EOFError:
             return
-        _put(out, answers(task, level)[1])
+        try:
+            _put(out, answers(task, level))
+        except (KernelError, MachineError) as error:
+            _put(out, error)
 
 
 if __name__ == "__main__":
