@@ -118,7 +118,8 @@ def _far_off(found: tuple[Conformity, ...]) -> Iterator[str]:
         if apart > max(_FAR * (row.upper - row.lower), _SHARE * abs(row.nominal)):
             yield (
                 f"{name_of(one)}: {value_words(one)} {row.unit} is {apart:.3g} {row.unit} off its nominal "
-                f"{row.nominal:g}: a slip in the sheet (decimal point, unit), or not this block"
+                f"{row.nominal:g}: a slip in the sheet (decimal point, unit), or not this block; told from "
+                f"{_FAR:g} tolerances and {100 * _SHARE:g} % of the size on"
             )
 
 

@@ -26,7 +26,7 @@ from OCP.TopoDS import TopoDS, TopoDS_Edge, TopoDS_Face, TopoDS_Shape
 
 from blockgen.geometry.kernel import edges_of, faces_of, indexed
 from blockgen.reading.recognise import Grid, Kind, axis_of, kind_of, plane_of
-from blockgen.reading.vectors import Vector, are_parallel, cross, dot, length, minus, plus, square_to, times, unit
+from blockgen.reading.vectors import Vector, cross, dot, length, minus, plus, square_to, times, unit
 
 _FREE_FORM = (GeomAbs_BSplineSurface, GeomAbs_BezierSurface)
 _SWEPT = (GeomAbs_SurfaceOfExtrusion, GeomAbs_SurfaceOfRevolution)
@@ -279,11 +279,3 @@ def _sweep(line: Sequence[Vector], point: Vector, direction: Vector) -> float:
 def point_at(face: TurnedFace, along: float) -> Vector:
     """Return the point of the axis of a turned face at a distance along it from its own point, mm."""
     return plus(face.point, face.direction, along)
-
-
-def are_coaxial(first: TurnedFace, second: TurnedFace, within: float) -> bool:
-    """Tell whether two turned faces share their axis within a distance in mm."""
-    if not are_parallel(first.direction, second.direction):
-        return False
-    off = minus(point_at(second, (second.low + second.high) / 2), point_at(first, (first.low + first.high) / 2))
-    return length(square_to(off, first.direction)) <= within

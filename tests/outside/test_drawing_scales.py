@@ -1,9 +1,7 @@
 """Scales against the table of ISO 5455:1979, 5.1, quoted whole on a page of questions and answers.
 
 bartleby.com question "5.1 The recommended scales for use on technical drawings are specified in the following table",
-reached as an excerpt of a stored copy at
-bnc-prod-frontend-alb-1551170086.us-east-1.elb.amazonaws.com/questions-and-answers/
-(085cbc58-346a-455a-9525-1365369cd537); two transcriptions there agree.
+reached as an excerpt of a stored copy under questions-and-answers; two transcriptions there agree.
 """
 
 from blockgen.outputs.drawing.scales import SCALES, scale_text

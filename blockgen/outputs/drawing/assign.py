@@ -12,7 +12,7 @@ from blockgen.outputs.drawing.views import View
 from blockgen.plan import Annotation, Feature, Plan, Pocket
 
 Views = Mapping[str, View]
-UP, DOWN = (0.0, 1.0), (0.0, -1.0)
+DOWN = (0.0, -1.0)
 
 
 def spans(plan: Plan, views: Views) -> Iterator[tuple[View, Span]]:

@@ -75,28 +75,14 @@ DATUM_DEPTH = 11.0
 """How far a datum symbol hangs down."""
 
 
-def texture_symbol() -> tuple[Stroke, ...]:
-    """Return the sign for a surface whose material is removed, its point at the origin: 60 deg, legs 5 and 10 high.
-
-    Its value is written under a line that ``texture_line`` continues to the right.
-    """
-    low, high = 5.0, 10.0
-    left, right = (-low / _ROOT3, low), (high / _ROOT3, high)
-    return (Line((0.0, 0.0), left), Line((0.0, 0.0), right), Line(left, (low / _ROOT3, low)))
-
-
 def small_texture_symbol() -> tuple[Stroke, ...]:
-    """Return the same sign within a row: 6 high, its point at the lower left."""
+    """Return the sign for a surface whose material is removed, within a row: 60 deg, legs 3 and 6 high.
+
+    Its point is the origin; its value stands to the right, under a line that the row continues.
+    """
     low, high = 3.0, 6.0
     left, right = (-low / _ROOT3, low), (high / _ROOT3, high)
     return (Line((0.0, 0.0), left), Line((0.0, 0.0), right), Line(left, (low / _ROOT3, low)))
-
-
-def basic_texture_symbol() -> tuple[Stroke, ...]:
-    """Return the plain sign in brackets: other textures stand in the views."""
-    low, high = 3.0, 6.0
-    left, right = (-low / _ROOT3, low), (high / _ROOT3, high)
-    return (Line((0.0, 0.0), left), Line((0.0, 0.0), right))
 
 
 def projection_symbol(method: str) -> tuple[Stroke, ...]:
