@@ -38,8 +38,7 @@ _FORMULAS: tuple[tuple[str, str], ...] = (
     (r"base_rows", "base screws at more than one x"),
     (
         r"base_slip",
-        "mu F_V / Q at the worst screw, Q = F/n (+) M_z r / sum r^2, or by finite elements where they were run >= safety "
-        "asked for",
+        "mu F_V / Q at the worst screw, Q = F/n (+) M_z r / sum r^2 or by finite elements >= safety asked for",
     ),
     (r"\w+_opening", "preload over the one at which (sum F_V - F_lift)/A - M c/I = 0 at an edge >= safety asked for"),
     (
