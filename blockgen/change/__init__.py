@@ -1,0 +1,1 @@
+"""Living with change: compare two designs, re-machine a block, adapters, families, many variants."""

@@ -1,0 +1,1 @@
+"""A spec under watch: built again as it is saved, and shown."""
