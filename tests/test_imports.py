@@ -14,8 +14,8 @@ ROOT = Path(blockgen.__file__).parent
 LAYERS = {
     "errors": 0, "units": 0, "record": 0, "plan": 1, "spec": 2, "standards": 2, "mechanics": 2, "sizing": 3,
     "alignment": 3, "making": 3,
-    "evidence": 4, "checks": 4, "geometry": 5, "advise": 5, "reading": 5.5, "outputs": 6, "pipeline": 7, "change": 7.5, "watching": 7.5,
-    "console": 8, "commands": 9, "cli": 10,
+    "evidence": 4, "checks": 4, "geometry": 5, "advise": 5, "reading": 5.5, "outputs": 6, "pipeline": 7,
+    "change": 7.5, "watching": 7.5, "console": 8, "commands": 9, "cli": 10,
     "__main__": 11,
 }  # fmt: skip
 # Packages that stand on the same floor and still may not see one another; spec looks threads and fits up.
