@@ -257,7 +257,7 @@ def test_wrong_input_as_json(spec, capsys):
     assert set(document["problems"][0]) == {"file", "line", "key", "found", "expected", "remedy"}
 
 
-@pytest.mark.parametrize("path", ["missing.toml", ".", "axis.toml\x00", "x" * 5000])
+@pytest.mark.parametrize("path", ["missing.toml", ".", "x" * 5000])
 def test_specs_that_are_not_there(spec, path, capsys):
     assert run(["check", path]) == 2
     assert "expected:" in capsys.readouterr().err

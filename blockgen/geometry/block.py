@@ -109,15 +109,18 @@ def _cut(
 
 
 def _traced(cut: BRepAlgoAPI_Cut, solid: TopoDS_Solid, named: Sequence[Named]) -> list[Named]:
-    """Return what has become of the named faces, as they lie in the solid."""
+    """Return what has become of the named faces, as they lie in the solid.
+
+    Where walls of two cavities lie in one plane the kernel makes one face of them; it keeps the first name.
+    """
     present = indexed(solid, TopAbs_FACE)
-    traced = []
+    traced: dict[int, Named] = {}
     for face_id, face in named:
         for successor in items(cut.Modified(face)) or [face]:
             index = present.FindIndex(successor)
-            if index:
-                traced.append((face_id, TopoDS.Face_s(present.FindKey(index))))
-    return traced
+            if index and index not in traced:
+                traced[index] = (face_id, TopoDS.Face_s(present.FindKey(index)))
+    return list(traced.values())
 
 
 def _too_thin(plan: Plan) -> bool:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from blockgen.errors import InputError, Problem
+from blockgen.errors import Conflict, Cure, InfeasibleError, InputError, Problem
 from blockgen.mechanics.volume import CLEAR_OF_SIDE_WALLS, PLAIN_RUN_OUT
 from blockgen.record import Ledger
 from blockgen.sizing.mating import Flange
@@ -93,7 +93,11 @@ def decide_corner_radius(ledger: Ledger, depth: float, width: float) -> float:
     Args:
         ledger: Ledger; block.cutter_diameter is entered where it is not given.
         depth: Depth of cut from one side, mm.
-        width: Window width, mm.
+        width: Lesser side of the window, mm.
+
+    Raises:
+        InfeasibleError: the given cutter does not go round in the window.
+        InputError: the given corner radius is more than half the lesser side.
     """
     ratio = ledger.number("practice.cut_depth_ratio")
     if not ledger.known("block.cutter_diameter"):
@@ -111,12 +115,32 @@ def decide_corner_radius(ledger: Ledger, depth: float, width: float) -> float:
     if ledger.known("block.window_corner_radius"):
         _require_corner(ledger, width)
         return _take_given(ledger, "window_corner_radius", least, "1.1 x cutter radius")
-    value = min(up(least, 0.5), math.floor(width))
+    if 2 * least > width:
+        raise _too_wide_a_cutter(cutter, width, least)
+    value = min(up(least, 0.5), width / 2)
     rule = "practice.corner_factor x block.cutter_diameter / 2; up to 0.5"
     using = ("block.cutter_diameter", "practice.corner_factor")
     ledger.decide("window_corner_radius", value, "mm", rule, using, CP)
     ledger.decide("window_corner_radius_least", least, "mm", "1.1 x cutter radius", using, CP)
     return value
+
+
+def _too_wide_a_cutter(cutter: float, width: float, radius: float) -> InfeasibleError:
+    """Return the conflict of a cutter with the window, and the next cutter that goes round in it."""
+    facts = (
+        f"the cutter leaves corners of {radius:.2f} mm radius, 1.1 x {cutter:g} / 2",
+        f"the lesser side of the window is {width:.2f} mm",
+    )
+    missing = 2 * radius - width
+    keys = ("block.cutter_diameter", "window_length", "window_width")
+    conflict = Conflict(f"cutter against the lesser side of the window: {missing:.2f} mm missing", missing, facts, keys)
+    narrower = max((c for c in CUTTERS if c * radius / cutter * 2 <= width), default=None)
+    if narrower is None:
+        return InfeasibleError([conflict], [])
+    text = f"cutter {narrower:g} mm instead of {cutter:g} mm"
+    change = ("block.cutter_diameter", narrower)
+    cure = Cure(change[0], "narrower cutter", cutter, narrower, "mm", text, 2, verified=True, changes=(change,))
+    return InfeasibleError([conflict], [cure])
 
 
 def _require_corner(ledger: Ledger, width: float) -> None:

@@ -210,3 +210,13 @@ def test_memory_stays_flat():
         build_block(plan)
     grown = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss - before
     assert grown < 8 * 1024  # kB
+
+
+def test_walls_of_two_cavities_in_one_plane_keep_one_name():
+    from tests.random_specs.generate import specs
+    from tests.random_specs.verify import planned
+
+    plan, _ = planned(list(specs(1, 191))[190])  # its relief ends in the plane of the window's motor wall
+    block = build_block(plan)
+    assert sum(len(faces) for faces in block.faces.values()) == len(faces_of(block.shape))
+    assert {"relief.motor_wall", "window.motor_wall"} <= set(block.faces)

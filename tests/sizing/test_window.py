@@ -6,7 +6,8 @@ import pytest
 
 from blockgen.checks import check
 from blockgen.errors import InfeasibleError, InputError
-from tests.sizing.strategies import COMPLETE, REQUIRED, sized
+from blockgen.sizing.window import decide_corner_radius
+from tests.sizing.strategies import COMPLETE, REQUIRED, ledger, sized
 
 TAPPED = {"bolt_hole": None, "bolt_thread": "M6", "fastening": "tapped"}
 
@@ -180,3 +181,11 @@ def test_a_sized_window_keeps_the_clearance_that_sampling_finds(start, swing):
     changes = ROOMY if start is COMPLETE else {}
     plan = sized(start, coupling={"swing_diameter": swing}, **changes)
     assert nearest(plan) >= plan.number("coupling.clearance") - 2e-3
+
+
+def test_a_given_cutter_that_does_not_go_round_is_a_conflict_with_a_narrower_one_as_cure():
+    with pytest.raises(InfeasibleError, match="cutter against the lesser side of the window") as caught:
+        decide_corner_radius(ledger(block={"cutter_diameter": 20}), depth=40, width=18)
+    (cure,) = caught.value.cures
+    assert cure.changes == (("block.cutter_diameter", 16.0),)
+    assert decide_corner_radius(ledger(block={"cutter_diameter": 16}), depth=40, width=18) == 9.0
