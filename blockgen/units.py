@@ -75,6 +75,9 @@ DIMENSIONS: Mapping[str, tuple[str, float]] = MappingProxyType(
     }
 )
 
+_LEAST = 1e-12
+"""Least amount other than 0, in any unit; below it stands no value of a machine, and a quotient may be infinite."""
+
 # Written by many data sheets, and never meant as a mass times a length.
 _TORQUE_HABITS = MappingProxyType({"oz*in": "ozf*in", "lb*in": "lbf*in", "lb*ft": "lbf*ft"})
 _HINTS = MappingProxyType(
@@ -152,6 +155,8 @@ def quantity(value: object, unit: str) -> float:
         raise UnitProblem(expected(unit))
     if not abs(number) <= DIMENSIONS[unit][1]:  # also true for nan
         raise UnitProblem(f"{expected(unit)}, finite and at most {DIMENSIONS[unit][1]:g} {unit}".rstrip())
+    if 0 < abs(number) < _LEAST:
+        raise UnitProblem(f"{expected(unit)}, 0 or at least {_LEAST:g} {unit}".rstrip())
     return number
 
 
@@ -233,10 +238,10 @@ def _ask_pint(name: str, written: str, unit: str) -> tuple[float, float]:
         source, target = registry.parse_units(name), registry.parse_units(unit)
         zero = registry.convert(0.0, source, target)
         one = registry.convert(1.0, source, target)
-    except UndefinedUnitError:
-        raise _unknown(written, unit) from None
     except (DimensionalityError, OffsetUnitCalculusError):
         raise UnitProblem(expected(unit), _other_dimension(name, written)) from None
+    except (UndefinedUnitError, ValueError):  # the second where a word such as nan reads as a number
+        raise _unknown(written, unit) from None
     return one - zero, zero
 
 

@@ -93,7 +93,7 @@ def test_what_is_not_such_a_quantity_is_refused_in_words(value, unit, words):
 LENGTHS = {"mm": 1.0, "cm": 10.0, "in": 25.4, "um": 1e-3, "ft": 304.8}
 
 
-@given(st.floats(-300, 300), st.sampled_from(sorted(LENGTHS)))
+@given(st.floats(-300, 300).map(lambda v: round(v, 9)), st.sampled_from(sorted(LENGTHS)))
 def test_a_length_survives_a_change_of_unit(value, unit):
     there = quantity(f"{value!r} {unit}", "mm")
     assert there / LENGTHS[unit] == pytest.approx(value, rel=1e-11, abs=1e-300)
@@ -138,3 +138,9 @@ def test_usual_conversions_are_what_pint_says():
     assert len(usual_conversions()) > 30
     for (written, unit), (factor, offset) in usual_conversions().items():
         assert _ask_pint(written, written, unit) == (factor, offset)
+
+
+@pytest.mark.parametrize("value", ["1e-300 mm", 1e-300, "-1e-20 mm"])
+def test_amounts_below_every_machine_are_refused(value):
+    with pytest.raises(UnitProblem, match="0 or at least"):
+        quantity(value, "mm")

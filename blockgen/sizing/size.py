@@ -24,6 +24,7 @@ from blockgen.sizing.rounds import Parts
 from blockgen.sizing.screw_list import fasteners
 from blockgen.sizing.summary_keys import DIMENSIONS
 from blockgen.spec.load import Spec
+from blockgen.standards.tables import TableError
 
 
 def size(spec: Spec) -> Plan:
@@ -37,12 +38,24 @@ def size(spec: Spec) -> Plan:
 
     Raises:
         InfeasibleError: no layout along the axis exists.
-        InputError: a material or thread is not known.
+        InputError: a material or thread is not known, or a size is beyond a published table.
     """
     try:
         return plan_from(spec.records)
     except InputError as error:
         raise InputError([_placed(problem, spec) for problem in error.problems]) from error
+    except TableError as error:
+        raise InputError([_placed(_beyond(error, spec), spec)]) from error
+
+
+def _beyond(error: TableError, spec: Spec) -> Problem:
+    """Return what a published table does not reach; the greatest length of the spec is the likely cause."""
+    lengths = {k: r.value for k, r in spec.records.items() if r.unit == "mm" and isinstance(r.value, (int, float))}
+    key = max(lengths, key=lambda name: (abs(lengths[name]), name), default="")
+    found = (
+        f"{lengths[key]:g} mm, which leads to {error.field} {error.value}" if key else f"{error.field} {error.value}"
+    )
+    return Problem("", None, key, found, error.limit, error.remedy)
 
 
 def _placed(problem: Problem, spec: Spec) -> Problem:
