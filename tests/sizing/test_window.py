@@ -188,4 +188,4 @@ def test_a_given_cutter_that_does_not_go_round_is_a_conflict_with_a_narrower_one
         decide_corner_radius(ledger(block={"cutter_diameter": 20}), depth=40, width=18)
     (cure,) = caught.value.cures
     assert cure.changes == (("block.cutter_diameter", 16.0),)
-    assert decide_corner_radius(ledger(block={"cutter_diameter": 16}), depth=40, width=18) == 9.0
+    assert decide_corner_radius(ledger(block={"cutter_diameter": 16}), depth=40, width=18) == 8.95
