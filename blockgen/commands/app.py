@@ -11,7 +11,7 @@ from blockgen.console import printer
 
 app = typer.Typer(
     name="blockgen",
-    add_completion=False,
+    add_completion=True,  # tab completion: --install-completion
     rich_markup_mode=None,  # keeps rich out of --help
     pretty_exceptions_enable=False,
     context_settings={"help_option_names": ["-h", "--help"]},
