@@ -109,6 +109,48 @@ class InfeasibleError(BlockgenError, ValueError):
         super().__init__("; ".join(c.title for c in self.conflicts))
 
 
+@dataclass(frozen=True, slots=True)
+class MotorGroup:
+    """Motors of a family that one block takes.
+
+    Args:
+        motors: The motors in words.
+        entries: Their tables in the spec.
+        low: Least feasible length of their block, mm.
+        high: Greatest feasible length, mm.
+    """
+
+    motors: tuple[str, ...]
+    entries: tuple[str, ...]
+    low: float
+    high: float
+
+
+@dataclass(frozen=True, slots=True)
+class Split:
+    """Motors that no block takes together, though it would without any one of them, and the facts to blame.
+
+    Args:
+        motors: The motors in words; a single one fits no block at all.
+        entries: Their tables in the spec.
+        conflicts: The facts that cannot hold together.
+    """
+
+    motors: tuple[str, ...]
+    entries: tuple[str, ...]
+    conflicts: tuple[Conflict, ...]
+
+
+class FamilyError(InfeasibleError):
+    """One block cannot take all motors of a family; several can."""
+
+    def __init__(self, cause: InfeasibleError, groups: Sequence[MotorGroup], splits: Sequence[Split]) -> None:
+        """Keep the least set of blocks and the reasons beside conflicts and cures."""
+        super().__init__(cause.conflicts, cause.cures)
+        self.groups = tuple(groups)
+        self.splits = tuple(splits)
+
+
 class MachineError(BlockgenError, OSError):
     """Disk, memory or rights: the machine failed, not the design."""
 

@@ -280,6 +280,7 @@ class Plan:
         ligaments: The thinnest walls, thinnest margin first.
         notes: Findings of the sizing in words, in order (what moved, what grew, and why).
         material_density: kg/m3.
+        others: The same block with each further motor of a family mounted; empty for a single motor.
     """
 
     records: Mapping[str, Record]
@@ -294,6 +295,7 @@ class Plan:
     ligaments: tuple[Ligament, ...]
     notes: tuple[str, ...]
     material_density: float
+    others: tuple[Plan, ...] = ()
 
     def number(self, key: str) -> float:
         """Return a numeric value of a record.

@@ -109,13 +109,16 @@ class Alignment:
     terms: tuple[Term, ...]
 
 
-def align(plan: Plan, expansions: Expansions | None = None, elastic: Sequence[Term] = ()) -> Alignment:
+def align(
+    plan: Plan, expansions: Expansions | None = None, elastic: Sequence[Term] = (), *, steps: bool = True
+) -> Alignment:
     """Return the alignment of a plan.
 
     Args:
         plan: Plan with contributors, coupling and, where given, limits and temperatures.
         expansions: Coefficients of expansion; heat is left out without them or without temperatures.
         elastic: Known terms from load and stiffness, where somebody has worked them out.
+        steps: Work out what steps and decisions buy; it takes most of the time.
     """
     warm = temperatures_of(plan)
     heat = heat_effect(plan, expansions, warm) if expansions and warm else None
@@ -124,7 +127,7 @@ def align(plan: Plan, expansions: Expansions | None = None, elastic: Sequence[Te
     allow = allowances(plan)
     still, turning = [t for t in terms if not t.rotating], [t for t in terms if t.rotating]
     table, offset, offset_static = _offset(still, turning, allow.parallel, probability)
-    steps, decisions = buys(plan, terms, table) if table else ((), ())
+    tighter, decisions = buys(plan, terms, table) if table and steps else ((), ())
     angle = spread(angles(terms), allow.angular, probability)
     turning_angles = angles(turning)
     worst, judged = axial_movement(plan, probability)
@@ -143,7 +146,7 @@ def align(plan: Plan, expansions: Expansions | None = None, elastic: Sequence[Te
         axial_judged=judged,
         shares_offset=shares(terms, "offset"),
         shares_angle=shares(terms, "angle"),
-        buys=steps,
+        buys=tighter,
         purchases=decisions,
         use=coupling_use(most, likely, probability, allow),
         reaction=back,

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
-from blockgen.alignment.chain import Alignment
+from blockgen.alignment.chain import Alignment, align
+from blockgen.alignment.heat import expansions_of
 from blockgen.checks.base_joint import base_joint
 from blockgen.checks.clashes import clashes
 from blockgen.checks.data_sheets import data_sheets
 from blockgen.checks.drive import drive
+from blockgen.checks.family import of_further_motor
 from blockgen.checks.finding import Finding
 from blockgen.checks.flange_joints import flange_joints
 from blockgen.checks.flexing import flexing
@@ -41,8 +43,29 @@ def check(
 
     Returns:
         Every finding, in the order data sheets, shaft line, seats, alignment, sizes, screws, base joint, flange joints,
-        drive, wall, window, making, solids.
+        drive, wall, window, making, solids; then, for a family, what is otherwise with each further motor mounted.
+        Solids and finite elements are those of the first motor.
     """
+    found = _with_one_motor(plan, alignment, clearances, stiffness)
+    further: list[Finding] = []
+    for number, other in enumerate(plan.others):
+        judged = None if alignment is None else align(other, expansions_of(other))
+        further += of_further_motor(plan, number, _with_one_motor(other, judged), _as_estimated(plan, found, stiffness))
+    return (*found, *further)
+
+
+def _as_estimated(plan: Plan, found: tuple[Finding, ...], stiffness: Stiffness | None) -> tuple[Finding, ...]:
+    """Return the findings with estimates in place of finite elements, since the further motors have no others."""
+    return found if stiffness is None else (*found, *base_joint(plan), *wall(plan))
+
+
+def _with_one_motor(
+    plan: Plan,
+    alignment: Alignment | None = None,
+    clearances: Clearances | None = None,
+    stiffness: Stiffness | None = None,
+) -> tuple[Finding, ...]:
+    """Check a plan with its first motor mounted."""
     return (
         *data_sheets(plan),
         *shaft_line(plan),

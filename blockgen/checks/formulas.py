@@ -38,8 +38,9 @@ _FORMULAS: tuple[tuple[str, str], ...] = (
     (r"base_rows", "base screws at more than one x"),
     (
         r"base_slip",
-        "mu F_V / Q at the worst screw, Q = F/n (+) M_z r / sum r^2 or by finite elements >= safety asked for",
+        "mu F_V / Q at the worst screw, Q = F/n (+) M_z r / sum r^2, or mu sum(F_V - F_lift) / F >= safety asked for",
     ),
+    (r"base_first_slip", "mu (F_V - F_lift) / Q at the worst screw by finite elements >= safety of practice"),
     (r"\w+_opening", "preload over the one at which (sum F_V - F_lift)/A - M c/I = 0 at an edge >= safety asked for"),
     (
         r"base_screw_load",
@@ -55,7 +56,7 @@ _FORMULAS: tuple[tuple[str, str], ...] = (
     (r"axial_stiffness", "k_block / (1/(1/k_screw + 1/k_bearing)) >= ratio; k by finite elements"),
     (r"elastic_(tilt|shift)", "|motor bore - bearing bore| under load <= allowance of the coupling"),
     (r"first_frequency", "C M v = v / (2 pi f)^2, C of the motor seat by finite elements >= frequency asked for"),
-    (r"block_stress", "a statement, no comparison"),
+    (r"block_stress", "greatest von Mises stress <= share that may alternate x tensile strength / safety"),
     (r"falling\w*", "a statement, no comparison"),
     (r"window_cut|counterbore_depth", "depth / diameter <= ratio"),
     (r"coupling_swing", "least distance from the swing to window and corner radii >= clearance"),
@@ -79,5 +80,6 @@ _FORMULAS: tuple[tuple[str, str], ...] = (
 
 
 def formula_of(check_id: str) -> str:
-    """Return the formula of a check; empty where none is written down."""
-    return next((formula for pattern, formula in _FORMULAS if re.fullmatch(pattern, check_id)), "")
+    """Return the formula of a check, whichever motor of a family it is about; empty where none is written down."""
+    name = check_id.rpartition(".")[2]
+    return next((formula for pattern, formula in _FORMULAS if re.fullmatch(pattern, name)), "")

@@ -6,14 +6,14 @@ from collections.abc import Sequence
 
 from blockgen.checks.finding import Finding
 from blockgen.plan import Plan
-from blockgen.sizing.defaults import MATING
+from blockgen.sizing.defaults import mates
 
 RELEASED = "released for review"
 
 
 def assumed_mating(plan: Plan) -> tuple[str, ...]:
     """Return the keys of mating geometry that is still assumed."""
-    return tuple(sorted(key for key in MATING if key in plan.records and plan.records[key].origin == "assumed"))
+    return tuple(sorted(key for key, record in plan.records.items() if record.origin == "assumed" and mates(key)))
 
 
 def status(plan: Plan, findings: Sequence[Finding]) -> str:

@@ -24,10 +24,12 @@ def explain(
 
     Example: blockgen explain axis.toml length, blockgen explain axis.toml base_slip
     """
+    from blockgen.change.family import told_of_family
     from blockgen.console import explain_page
     from blockgen.pipeline import design
 
-    made = design(spec)
+    with told_of_family(spec):
+        made = design(spec)
     about = (made.plan, made.findings)
     if as_json:
         printer.say_json(explain_page.document(*about, key) if key else explain_page.list_document(*about))

@@ -11,8 +11,9 @@ from typing import Any
 
 from blockgen import __version__
 from blockgen.console import plain
+from blockgen.console.family_page import split_document, split_parts
 from blockgen.console.page import BLANK, Line, Part, bullet
-from blockgen.errors import BlockgenError, InfeasibleError, InputError, Problem
+from blockgen.errors import BlockgenError, FamilyError, InfeasibleError, InputError, Problem
 from blockgen.outputs.escape import one_line
 
 SCHEMA = 1
@@ -37,7 +38,8 @@ def as_document(error: BlockgenError) -> dict[str, Any]:
     """Return an error as plain data."""
     if isinstance(error, InfeasibleError):
         conflicts, cures = [asdict(c) for c in error.conflicts], [asdict(c) for c in error.cures]
-        return {"schema": SCHEMA, "status": "infeasible", "conflicts": conflicts, "cures": cures}
+        family = {"family": split_document(error)} if isinstance(error, FamilyError) else {}
+        return {"schema": SCHEMA, "status": "infeasible", "conflicts": conflicts, "cures": cures, **family}
     if isinstance(error, InputError):
         return {"schema": SCHEMA, "status": "wrong_input", "problems": [asdict(p) for p in error.problems]}
     return {"schema": SCHEMA, "status": "failed", "message": str(error)}
@@ -63,15 +65,21 @@ def unforeseen(error: BaseException) -> BlockgenError:
 
 
 def _infeasible(error: InfeasibleError) -> list[Part]:
-    page: list[Part] = [Line("No block can exist for these facts; nothing was written.", "fail")]
-    for conflict in error.conflicts:
-        page += [BLANK, Line(conflict.title), *(bullet(fact) for fact in conflict.facts)]
+    page: list[Part] = split_parts(error) if isinstance(error, FamilyError) else _conflicts(error)
     cures = sorted(error.cures, key=lambda c: c.rank)
     if cures:
-        page += [BLANK, Line("What would cure it, the least trouble first:")]
+        what = "give one block" if isinstance(error, FamilyError) else "cure it"
+        page += [BLANK, Line(f"What would {what}, the least trouble first:")]
     for number, cure in enumerate(cures, start=1):
         proof = "sized again: a block exists" if cure.verified else "not enough by itself"
         page.append(Line(f"{number}. {cure.text} ({proof})", hang=3))
+    return page
+
+
+def _conflicts(error: InfeasibleError) -> list[Part]:
+    page: list[Part] = [Line("No block can exist for these facts; nothing was written.", "fail")]
+    for conflict in error.conflicts:
+        page += [BLANK, Line(conflict.title), *(bullet(fact) for fact in conflict.facts)]
     return page
 
 

@@ -333,7 +333,11 @@ def _bounded_pairs(
         for first in range(second):
             thread = min(threads[first], threads[second])
             required = rule.rim if thread == math.inf else max(rule.cavity_factor * thread, rule.cavity_floor)
-            margin = box_distance(low, high, *cavities[first].box) - required
+            other_low, other_high = cavities[first].box
+            far = required + cut_off
+            if other_low[0] - high[0] > far or low[0] - other_high[0] > far:
+                continue  # most pairs: one at the motor, one at the bearing
+            margin = box_distance(low, high, other_low, other_high) - required
             if margin <= cut_off and not _meet_on_purpose(cavity.feature, cavities[first].feature):
                 queue.append((margin, first, second, required))
     heapq.heapify(queue)

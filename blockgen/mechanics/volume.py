@@ -45,6 +45,7 @@ def volume_tolerance(plan: Plan) -> float:
     return min(volumes) / 10 if volumes else body_volume(plan.body) * 1e-9
 
 
+@lru_cache(maxsize=64)
 def body_volume(body: Body) -> float:
     """Return the volume of the uncut block with its edge breaks, mm3.
 
@@ -191,20 +192,37 @@ def run_out_volume(feature: Feature, plan: Plan) -> float:
     pocket = _entered_pocket(feature, plan) if feature.through and feature.profile else None
     if pocket is None or direction_index(feature.axis) == axis_index(pocket):
         return 0.0
-    reach, along = run_out(feature, plan), axis_index(pocket)
+    along = axis_index(pocket)
     across = 3 - along - direction_index(feature.axis)
-    end, radius = far_end(feature), feature.profile[-1].end_radius
-    centre, low, high = end[across], pocket.low[across], pocket.high[across]
-    opening = _opening(pocket, along)
+    end = far_end(feature)
+    low, high = (edge[across] - end[across] for edge in (pocket.low, pocket.high))
+    below, above = (edge - end[along] for edge in _opening(pocket, along))
+    return _cut_past_wall(
+        feature.profile[-1].end_radius, (low, high), (below, above), pocket.corner_radius, run_out(feature, plan)
+    )
+
+
+@lru_cache(maxsize=1024)
+def _cut_past_wall(radius: float, window: Extent, opening: Extent, corner_radius: float, reach: float) -> float:
+    """Return what a bore cuts past the wall of a window, mm3; blocks that vary in other sizes share it.
+
+    Args:
+        radius: Radius of the bore, mm.
+        window: Side walls of the window from the bore's axis, mm.
+        opening: Where the window is empty along its cutting axis, from the bore's axis, mm.
+        corner_radius: Of the window, mm.
+        reach: How far the tool runs out, mm.
+    """
+    low, high = window
 
     def cut(u: float) -> float:
-        half = math.sqrt(max(0.0, radius**2 - (u - centre) ** 2))
-        inside = _overlap((end[along] - half, end[along] + half), opening)
-        corner = corner_height(min(u - low, high - u), pocket.corner_radius, reach)
+        half = math.sqrt(max(0.0, radius**2 - u**2))
+        inside = _overlap((-half, half), opening)
+        corner = corner_height(min(u - low, high - u), corner_radius, reach)
         return corner * inside + reach * (2 * half - inside)
 
-    bends = [bend for depth in corner_bends(pocket.corner_radius, reach) for bend in (low + depth, high - depth)]
-    return integral(cut, _breaks(centre, radius, (*bends, *_crossings(centre, end[along], radius, opening))))
+    bends = [bend for depth in corner_bends(corner_radius, reach) for bend in (low + depth, high - depth)]
+    return integral(cut, _breaks(0.0, radius, (*bends, *_crossings(0.0, 0.0, radius, opening))))
 
 
 def _opening(pocket: Pocket, along: int) -> Extent:

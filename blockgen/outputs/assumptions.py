@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from blockgen.plan import Plan
 from blockgen.record import Record
-from blockgen.sizing.defaults import MATING
+from blockgen.sizing.defaults import mates
 
 
 def assumed(plan: Plan) -> tuple[Record, ...]:
@@ -17,12 +17,12 @@ def assumed(plan: Plan) -> tuple[Record, ...]:
 
 def assumed_mating(plan: Plan) -> tuple[Record, ...]:
     """Return the assumed geometry that mates with a bought part; while there is any, the design is preliminary."""
-    return tuple(r for r in _assumed(plan) if r.key in MATING)
+    return tuple(r for r in _assumed(plan) if mates(r.key))
 
 
 def assumed_otherwise(plan: Plan) -> tuple[Record, ...]:
     """Return the other assumed facts."""
-    return tuple(r for r in _assumed(plan) if r.key not in MATING)
+    return tuple(r for r in _assumed(plan) if not mates(r.key))
 
 
 def _assumed(plan: Plan) -> list[Record]:

@@ -7,7 +7,9 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from blockgen.outputs import show
+from blockgen.outputs.family_rows import further_fasteners, holes_of
 from blockgen.plan import Fastener, Feature, Plan, Point
+from blockgen.sizing.family import entry_of
 from blockgen.standards.screws import cap_screw
 
 STEPS = (0.3, 0.6, 1.0)
@@ -55,20 +57,32 @@ class TorqueLine:
 
 def torque_card(plan: Plan) -> tuple[TorqueLine, ...]:
     """Return the card, one line for each group of screws with a torque."""
-    return tuple(_line(plan, f, f.torque) for f in plan.fasteners if f.torque is not None)
+    groups = (*plan.fasteners, *further_fasteners(plan))
+    return tuple(_line(plan, f, f.torque) for f in groups if f.torque is not None)
 
 
 def _line(plan: Plan, fastener: Fastener, torque: float) -> TorqueLine:
-    holes = [f for f in plan.features if f.group in _GROUPS.get(fastener.where, ())]
+    holes = [f for f in plan.features if f.group in _groups(plan, fastener)]
     tool = plan.text("base.tightening")
     words = _TOOLS.get(tool, tool or "torque wrench")
-    if fastener.where == "motor_flange" and plan.text("motor.fastening") == "tapped":
+    if plan.text(f"{_table(fastener)}.fastening") == "tapped":
         words += "; not above what the motor's maker allows for the threads in its flange"
     return TorqueLine(
         fastener.where, show.fastener(fastener), fastener.property_class,
         tuple(round(share * torque, 2) for share in STEPS), crosswise(holes), words,
         cap_screw(fastener.size).key_size, fastener.engagement, fastener.washer, _preloads(plan, fastener),
     )  # fmt: skip
+
+
+def _table(fastener: Fastener) -> str:
+    """Return the table of the spec that has the part which a group of screws holds."""
+    return entry_of(fastener.where) or fastener.where.removesuffix("_flange")
+
+
+def _groups(plan: Plan, fastener: Fastener) -> tuple[str, ...]:
+    """Return the groups of holes that take the screws of one group."""
+    entry = entry_of(fastener.where)
+    return _GROUPS.get(fastener.where, ()) if entry is None else holes_of(plan, entry)
 
 
 def _preloads(plan: Plan, fastener: Fastener) -> tuple[float, float] | None:

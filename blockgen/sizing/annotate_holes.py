@@ -7,6 +7,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from blockgen.plan import Annotation, Feature
 from blockgen.record import Band, Ledger
 from blockgen.sizing.characteristic import with_limits
+from blockgen.sizing.family import entry_of
 from blockgen.sizing.sources import CP
 from blockgen.standards.threads import thread
 
@@ -116,7 +117,7 @@ def _position(ledger: Ledger, feature: Feature) -> Annotation:
     """Return the position of a group; its exact places stand in the hole table."""
     datums = ("C", "A", "B") if feature.face in {"top", "base"} else ("A", "B", "C")
     key, (zone, rule) = f"{feature.group}_position", _zone(ledger, feature)
-    ledger.decide(key, zone, "mm", rule, (f"{feature.face.removesuffix('_seat')}.bolt_hole",), CP)
+    ledger.decide(key, zone, "mm", rule, (_flange_hole(feature),), CP)
     part = "thread" if feature.thread else "hole"
     return Annotation(
         f"{feature.group}.position", "position", feature.group, feature.face_id(part), zone, "mm", zone, 0.0,
@@ -125,12 +126,17 @@ def _position(ledger: Ledger, feature: Feature) -> Annotation:
     )  # fmt: skip
 
 
+def _flange_hole(feature: Feature) -> str:
+    """Return the key of the flange hole through which the screw of a hole in the block passes."""
+    return f"{entry_of(feature.group) or feature.face.removesuffix('_seat')}.bolt_hole"
+
+
 def _zone(ledger: Ledger, feature: Feature) -> tuple[float, str]:
     """Return the position zone of a hole in mm and its rule: half the clearance of the screw in its hole."""
-    end = feature.face.removesuffix("_seat")
-    if not ledger.known(f"{end}.bolt_hole"):
+    key = _flange_hole(feature)
+    if not ledger.known(key):
         return 0.2, "usual zone of screw holes"
     nominal = feature.profile[0].start_radius * 2 if feature.thread else feature.diameter
-    clearance = max(ledger.number(f"{end}.bolt_hole") - nominal, 0.0)
+    clearance = max(ledger.number(key) - nominal, 0.0)
     zone = round(min(0.4, max(0.1, _POSITION_SHARE * clearance)), 2)
     return zone, "half the clearance of the screw in its hole, within 0.1 and 0.4"

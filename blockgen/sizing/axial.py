@@ -39,11 +39,13 @@ class Bound:
 
     def value(self, facts: Mapping[str, float]) -> float:
         """Return the bound in mm."""
-        return sum(factor * facts[key] for key, factor in self.terms)
+        return sum([factor * facts[key] for key, factor in self.terms])
 
     def tolerance(self, tolerances: Mapping[str, float]) -> float:
         """Return the worst-case tolerance of the bound in mm: that of its own terms and of the distance it bounds."""
-        own = sum(abs(factor) * tolerances.get(key, 0.0) for key, factor in self.terms)
+        if not tolerances:
+            return 0.0
+        own = sum([abs(factor) * tolerances.get(key, 0.0) for key, factor in self.terms])
         return own + tolerances.get(self.kind[0], 0.0)
 
 

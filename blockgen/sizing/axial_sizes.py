@@ -2,8 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from dataclasses import replace
+
 from blockgen.record import Band, Ledger
-from blockgen.sizing.axial import Bound, Layout, conflicts
+from blockgen.sizing.axial import Bound, Layout
+from blockgen.sizing.family import Member, as_mounted, enter_member, renamed, title_of
+from blockgen.sizing.family_axial import Motor, SharedTask
 from blockgen.sizing.layout import AxialTask, axial_task, fit_walls, require_feasible
 from blockgen.sizing.mating import Flange
 from blockgen.sizing.rounding import nearest_inside
@@ -19,6 +24,7 @@ def decide_axial(
     bearing: tuple[Flange, SeatThread | None],
     motor: tuple[Flange, SeatThread | None],
     screw_wall: float,
+    kin: Sequence[Member] = (),
 ) -> AxialTask:
     """Decide walls, length and coupling position.
 
@@ -27,6 +33,7 @@ def decide_axial(
         bearing: Bearing flange and its tapped holes.
         motor: Motor flange and its tapped holes; None for a tapped flange.
         screw_wall: End wall that base screws in it need, mm; 0 where they stand in side walls.
+        kin: The further motors of a family.
 
     Returns:
         The solved task, for checks and reports.
@@ -34,7 +41,7 @@ def decide_axial(
     Raises:
         InfeasibleError: no layout exists.
     """
-    ranges = [wall_range(ledger, flange, seat, screw_wall) for flange, seat in (bearing, motor)]
+    ranges, own_floors = _wall_ranges(ledger, (bearing, motor), screw_wall, kin)
     thinnest = {"bearing_wall": ranges[0][0], "motor_wall": ranges[1][0]}
     for i, end in enumerate(("bearing", "motor")):
         if ledger.known(f"block.{end}_wall"):
@@ -43,17 +50,84 @@ def decide_axial(
             ranges[i] = (value, value)
     floors, usual = (ranges[0][0], ranges[1][0]), (ranges[0][1], ranges[1][1])
     task = axial_task(ledger, floors, usual, least_window_length(ledger, motor[0], usual[1]))
+    task = _shared(ledger, task, kin, (floors, usual), own_floors) if kin else task
     task = fit_walls(task, ledger.number("practice.wall_step"))
     given = ledger.number("block.length") if ledger.known("block.length") else None
-    layout = require_feasible(task, given, thinnest)
+    layout = task.require(given, thinnest) if isinstance(task, SharedTask) else require_feasible(task, given, thinnest)
     for i, end in enumerate(("bearing", "motor")):
         floor = ledger.number_or(f"{end}_wall_floor", ranges[i][0])
         decide_wall(ledger, end, task.facts[f"{end}_wall"], floor, ranges[i][1])
     tight = task.toleranced()
     _enter_interval(ledger, layout, task, tight)
     _enter_length(ledger, layout, tight, given)
-    _enter_coupling(ledger, layout, tight)
+    enter_coupling(ledger, layout, tight)
+    if isinstance(task, SharedTask):
+        _enter_each_motor(ledger, task, kin)
     return task
+
+
+def _wall_ranges(
+    ledger: Ledger, ends: Sequence[tuple[Flange, SeatThread | None]], screw_wall: float, kin: Sequence[Member]
+) -> tuple[list[tuple[float, float]], list[float]]:
+    """Return floor and usual thickness of both walls in mm, and the floor of the motor wall for each motor alone."""
+    bearing, motor = (wall_range(ledger, flange, seat, screw_wall) for flange, seat in ends)
+    asked = [motor, *(wall_range(as_mounted(ledger, m), m.flange, m.seat, screw_wall) for m in kin)]
+    floors = [floor for floor, _ in asked]
+    return [bearing, (max(floors), max(usual for _, usual in asked))], floors
+
+
+def _enter_each_motor(ledger: Ledger, task: SharedTask, kin: Sequence[Member]) -> None:
+    """Enter what each motor of a family alone would allow, and where the coupling sits with each further one."""
+    _enter_alone(ledger, task)
+    for member in kin:
+        enter_member(ledger, replace(member, ledger=_coupling_of(ledger, member, task)))
+
+
+def _shared(
+    ledger: Ledger,
+    task: AxialTask,
+    kin: Sequence[Member],
+    walls: tuple[tuple[float, float], tuple[float, float]],
+    floors: Sequence[float],
+) -> SharedTask:
+    """Return the layout of the first motor together with those of the further ones.
+
+    Args:
+        ledger: Ledger with window width and through-bores.
+        task: The layout of the first motor.
+        kin: The further motors.
+        walls: Floors and usual thickness of bearing and motor wall, mm.
+        floors: How thin the motor wall could be for each motor alone, mm.
+    """
+    others = []
+    for member in kin:
+        seen = as_mounted(ledger, member)
+        others.append((member.entry, axial_task(seen, *walls, least_window_length(seen, member.flange, walls[1][1]))))
+    records = ledger.frozen()
+    tables = ("motor", *(member.entry for member in kin))
+    motors = (Motor(entry, title_of(records, entry), least) for entry, least in zip(tables, floors, strict=True))
+    return SharedTask(task.bounds, task.facts, task.tolerances, task.floors, tuple(others), tuple(motors))
+
+
+def _enter_alone(ledger: Ledger, task: SharedTask) -> None:
+    """Enter the lengths that each motor alone would allow with these walls, mm."""
+    for entry, alone in task.each():
+        layout = alone.nominal()
+        for key, value, bounds in (
+            ("motor_length_min", layout.low, layout.low_bounds),
+            ("motor_length_max", layout.high, layout.high_bounds),
+        ):
+            rule = renamed(f"{_formula(bounds)}; of this motor alone, bound by {_words(bounds)}", entry)
+            using = tuple(renamed(name, entry) for name in _keys(bounds))
+            finite = round(value, 6) if abs(value) != float("inf") else None
+            ledger.decide(renamed(key, entry), finite, "mm", rule, using, _SOURCE)
+
+
+def _coupling_of(ledger: Ledger, member: Member, task: SharedTask) -> Ledger:
+    """Return the block with a further motor mounted and the coupling set for it."""
+    seen, alone = as_mounted(ledger, member), dict(task.each())[member.entry]
+    enter_coupling(seen, alone.nominal(), alone.toleranced())
+    return seen
 
 
 def _words(bounds: tuple[Bound, ...]) -> str:
@@ -78,11 +152,7 @@ def _keys(bounds: tuple[Bound, ...]) -> tuple[str, ...]:
 
 
 def _enter_interval(ledger: Ledger, layout: Layout, task: AxialTask, tight: Layout) -> None:
-    shortfall = ""
-    if not tight.feasible:
-        worst = max(conflicts(task.bounds, task.facts, task.tolerances), key=lambda cycle: cycle.deficit)
-        what = " against ".join(bound.name for bound in worst.bounds)
-        shortfall = f"no length is feasible in the worst case of the tolerances, {worst.deficit:.2f} mm missing: {what}"
+    shortfall = "" if tight.feasible else task.shortfall()
     for key, value, bounds in (
         ("length_min", layout.low, layout.low_bounds),
         ("length_max", layout.high, layout.high_bounds),
@@ -120,7 +190,8 @@ def _enter_length(ledger: Ledger, layout: Layout, tight: Layout, given: float | 
     ledger.decide("length", round(nearest_inside(low, high, steps), 6), "mm", rule, using, _SOURCE, band=band)
 
 
-def _enter_coupling(ledger: Ledger, layout: Layout, tight: Layout) -> None:
+def enter_coupling(ledger: Ledger, layout: Layout, tight: Layout) -> None:
+    """Enter where the coupling sits, both grips and the gap, mm."""
     length = ledger.number("length")
     low, high = layout.coupling_range(length)
     inner = tight.coupling_range(length)

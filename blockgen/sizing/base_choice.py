@@ -31,7 +31,8 @@ Choice = tuple[str, int]
 
 def usual_screw(ledger: Ledger) -> tuple[float, str]:
     """Return the greater flange in mm and the thread that is usual for it."""
-    flange = max(ledger.number_or("motor.flange_size", 0.0), ledger.number_or("bearing.flange_size", 0.0))
+    keys = ("motor.flange_size", "family_motor_flange_size", "bearing.flange_size")
+    flange = max(ledger.number_or(key, 0.0) for key in keys)
     return flange, next(name for limit, name in _USUAL_BY_FLANGE if flange <= limit)
 
 

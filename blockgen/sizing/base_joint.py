@@ -81,6 +81,19 @@ def slip_of_shares(shares: Iterable[Shares], friction: float, sure: float) -> fl
     )
 
 
+def group_slip(shares: Iterable[Shares], friction: float, sure: float) -> float:
+    """Return the safety against slip of all screws together: friction where each is lifted, over the whole force.
+
+    A screw that is pressed on counts with its preload only. Arguments as for ``slip_of_shares``.
+    """
+    least = math.inf
+    for case in shares:
+        along = math.hypot(sum(x for x, _, _ in case), sum(y for _, y, _ in case))
+        lift = sum(max(z, 0.0) for _, _, z in case)
+        least = min(least, slip_safety(len(case) * sure, lift, friction, along))
+    return least
+
+
 def opening_of_shares(shares: Iterable[Shares], sure: float) -> float:
     """Return preload over the lift at the worst screw; infinite where nothing lifts. Arguments as before."""
     lift = max((z for case in shares for _, _, z in case), default=0.0)

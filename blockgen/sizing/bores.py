@@ -71,7 +71,13 @@ def pilot_seat_depth(ledger: Ledger, end: str) -> float:
     """Return how deep in mm the pilot, or the ring in a recess, asks the bore to be; 0 where none enters the wall."""
     if ledger.text(f"{end}.pilot_direction") == "away":
         return 0.0
-    return ledger.number(f"{end}.pilot_length") + ledger.number("practice.pilot_depth_extra")
+    return ledger.number(_pilot_key(ledger, end)) + ledger.number("practice.pilot_depth_extra")
+
+
+def _pilot_key(ledger: Ledger, end: str) -> str:
+    """Return the key of the pilot length that counts: the longest one where the block takes several motors."""
+    shared = f"family_{end}_pilot_length"
+    return shared if ledger.known(shared) else f"{end}.pilot_length"
 
 
 def decide_bore_depth(ledger: Ledger, end: str) -> float:
@@ -83,13 +89,13 @@ def decide_bore_depth(ledger: Ledger, end: str) -> float:
     no_pilot = wanted <= 0
     value = wall if plain or left_too_thin or no_pilot else wanted
     if value == wanted:
-        rule = f"{end}.pilot_length + practice.pilot_depth_extra"
+        rule = f"{_pilot_key(ledger, end)} + practice.pilot_depth_extra"
     elif no_pilot:
         rule = "no pilot enters the wall: the bore goes through plain"
     elif plain:
         rule = "the bore goes through the wall plain"
     else:
         rule = "less than a shoulder would be left: the bore goes through the wall"
-    using = (f"{end}.pilot_length", "practice.pilot_depth_extra", f"{end}_wall", f"{end}_through_bore")
+    using = (_pilot_key(ledger, end), "practice.pilot_depth_extra", f"{end}_wall", f"{end}_through_bore")
     ledger.decide(f"{end}_bore_depth", value, "mm", rule, using, CP)
     return value

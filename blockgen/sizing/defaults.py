@@ -96,6 +96,9 @@ _PRACTICE: tuple[tuple[str, float, str, str, str], ...] = (
     ("practice.edge_outer", -0.3, "mm", "outer edges broken by this at most where nothing is said", CP),
     ("practice.edge_inner", 0.2, "mm", "inner edges keep this at most where nothing is said", CP),
     ("practice.body_clearance", 1.0, "mm", "room between motor body and base face", CP),
+    ("practice.fatigue_share", 0.3, "", "stress that may alternate for ever over the tensile strength, any metal", CP),
+    ("practice.fatigue_safety", 2.0, "", "safety against that stress in the block, away from sharp edges", CP),
+    ("practice.first_slip_safety", 1.2, "", "friction over force at the screw where slip would begin", CP),
 )
 
 PRACTICE: Mapping[str, Record] = {
@@ -173,6 +176,10 @@ _PLAIN: tuple[tuple[str, Value, str, str, str], ...] = (
     ("drawing.general_tolerance", "ISO 2768-mK", "", "usual general tolerance", CP),
 )
 
+PLAIN: Mapping[str, Record] = {
+    key: Record(key, value, unit, "assumed", reason, {}, source) for key, value, unit, reason, source in _PLAIN
+}
+
 # Mating geometry: while one of these is assumed, every output is preliminary.
 MATING = frozenset(
     {
@@ -192,6 +199,11 @@ MATING = frozenset(
 )
 
 
+def mates(key: str) -> bool:
+    """Tell whether a key is geometry that mates, of whichever motor of a family."""
+    return (f"motor.{key.rpartition('.')[2]}" if key.startswith("family.") else key) in MATING
+
+
 def assume(ledger: Ledger, key: str, value: Value, unit: str, rule: str, *using: str, source: str = CP) -> None:
     """Enter a derived default unless the key is known already."""
     if not ledger.known(key):
@@ -199,9 +211,9 @@ def assume(ledger: Ledger, key: str, value: Value, unit: str, rule: str, *using:
 
 
 def _plain_defaults(ledger: Ledger) -> None:
-    for key, value, unit, reason, source in _PLAIN:
+    for key, record in PLAIN.items():
         if key not in ledger:
-            ledger.enter(Record(key, value, unit, "assumed", reason, {}, source))
+            ledger.enter(record)
 
 
 def _motor_defaults(ledger: Ledger) -> None:

@@ -68,27 +68,36 @@ def window_feature(ledger: Ledger) -> Feature:
     return window(box, ledger.number("window_width"), keys)
 
 
-def seat_features(ledger: Ledger, flange: Flange, seat: SeatThread | None) -> list[Feature]:
-    """Return the holes of one seat: tapped, or clearance holes for a tapped flange."""
+def seat_features(ledger: Ledger, flange: Flange, seat: SeatThread | None, name: str = "") -> list[Feature]:
+    """Return the holes of one seat: tapped, or clearance holes for a tapped flange.
+
+    Args:
+        ledger: Ledger of a sized block.
+        flange: The flange, with the holes that are wanted.
+        seat: Its tapped holes; None for a tapped flange.
+        name: What ids and keys begin with, where it is not the end: a further motor of a family.
+    """
+    name = name or flange.end
     return [
-        _clearance(ledger, flange, i, y, z) if seat is None else _tapped(ledger, flange, seat, i, y, z)
+        _clearance(ledger, flange, name, (i, y, z)) if seat is None else _tapped(ledger, flange, seat, name, (i, y, z))
         for i, (y, z) in enumerate(flange.positions, 1)
     ]
 
 
-def _clearance(ledger: Ledger, flange: Flange, index: int, y: float, z: float) -> Feature:
-    end = flange.end
-    place = Place(f"{end}_hole_{index}", f"{end}_holes", f"{end}_seat", _seat_point(ledger, end, y, z), INWARD[end])
+def _clearance(ledger: Ledger, flange: Flange, name: str, at: tuple[int, float, float]) -> Feature:
+    end, (index, y, z) = flange.end, at
+    place = Place(f"{name}_hole_{index}", f"{name}_holes", f"{end}_seat", _seat_point(ledger, end, y, z), INWARD[end])
     return clearance_hole(
         place, flange.hole, ledger.number(f"{end}_wall"), ledger.number("block.hole_chamfer"), "window"
     )
 
 
-def _tapped(ledger: Ledger, flange: Flange, seat: SeatThread, index: int, y: float, z: float) -> Feature:
-    end, screw, wall = flange.end, flange.thread, ledger.number(f"{flange.end}_wall")
-    keys = {"thread": f"{end}_thread", "thread_depth": f"{end}_thread_depth", "depth": f"{end}_drill_depth"}
+def _tapped(ledger: Ledger, flange: Flange, seat: SeatThread, name: str, at: tuple[int, float, float]) -> Feature:
+    end, screw, (index, y, z) = flange.end, flange.thread, at
+    wall = ledger.number(f"{end}_wall")
+    keys = {"thread": f"{name}_thread", "thread_depth": f"{name}_thread_depth", "depth": f"{name}_drill_depth"}
     place = Place(
-        f"{end}_thread_{index}", f"{end}_threads", f"{end}_seat", _seat_point(ledger, end, y, z), INWARD[end], keys
+        f"{name}_thread_{index}", f"{name}_threads", f"{end}_seat", _seat_point(ledger, end, y, z), INWARD[end], keys
     )
     size = TapSize(screw.call_out, screw.diameter, screw.tap_drill, seat.thread_depth, seat.drill_depth, seat.point)
     through = wall < seat.blind_wall and hole_place(ledger, screw, screw.tap_drill / 2, y, z) == "inside"

@@ -52,6 +52,12 @@ class AxialTask:
         """True where a layout exists with tolerances."""
         return self.toleranced().feasible
 
+    def shortfall(self) -> str:
+        """Return in words what is missing in the worst case of the tolerances."""
+        worst = max(conflicts(self.bounds, self.facts, self.tolerances), key=lambda cycle: cycle.deficit)
+        what = " against ".join(bound.name for bound in worst.bounds)
+        return f"no length is feasible in the worst case of the tolerances, {worst.deficit:.2f} mm missing: {what}"
+
 
 def grip_bounds(ledger: Ledger) -> tuple[Bound, ...]:
     """Return the bounds by which both shafts sit deep enough in the hubs, not too deep, and do not touch.

@@ -7,7 +7,8 @@ from dataclasses import replace
 
 from blockgen.errors import Cure, InfeasibleError, InputError
 from blockgen.record import Ledger, Record
-from blockgen.sizing.defaults import complete
+from blockgen.sizing.family_members import family_start
+from blockgen.sizing.family_pattern import clocked
 from blockgen.sizing.rounds import decide_sizes
 from blockgen.spec.nonsense import contradictions
 
@@ -44,7 +45,7 @@ def _walk(cure: Cure, records: Mapping[str, Record]) -> Cure | None:
         if contradictions(changed, ""):
             return None
         try:
-            ledger, _, _ = decide_sizes(complete(changed))
+            ledger, _, _ = decide_sizes(*family_start(clocked(changed)[0]))
         except InputError:
             return None
         except InfeasibleError as error:

@@ -21,6 +21,8 @@ from blockgen.sizing.base_screws import (
 )
 from blockgen.sizing.bores import decide_bore_depth, decide_pilot_bore, decide_through_bore
 from blockgen.sizing.cures import effort
+from blockgen.sizing.family import Member, as_mounted, enter_member
+from blockgen.sizing.family_axial import ApartError
 from blockgen.sizing.loads import decide_loads
 from blockgen.sizing.material import enter_material, resolve_material
 from blockgen.sizing.mating import Flange, flange
@@ -35,6 +37,7 @@ from blockgen.sizing.window import (
     decide_corner_clearance,
     decide_corner_radius,
     decide_window_width,
+    head_span,
 )
 from blockgen.standards.materials import Material
 
@@ -56,19 +59,26 @@ class Parts:
     screw: BaseScrew
     block: Material
     base: Material
+    others: tuple[Member, ...] = ()
+
+    @property
+    def motors(self) -> tuple[Flange, ...]:
+        """Return the flanges of all motors that the block takes, one at a time."""
+        return self.motor, *(member.flange for member in self.others)
 
 
-def decide_sizes(start: Ledger) -> tuple[Ledger, Parts, Positions]:
+def decide_sizes(start: Ledger, kin: Sequence[Member] = ()) -> tuple[Ledger, Parts, Positions]:
     """Decide every size; again with a wider window where the coupling would come near a corner radius of it.
 
-    Where no layout exists with the wider window, the narrower one stays and a check tells what is left.
+    Where no layout exists with the wider window, the narrower one stays and a check tells what is left. ``kin`` are the
+    further motors of a family.
     """
     start = start.copy()
-    parts = _parts(start)  # nothing about them depends on the window
+    parts = _parts(start, kin)  # nothing about them depends on the window
     room, (ledger, positions) = _first_round(start, parts)
     given = start.known("block.window_width")
     for _ in range(_ROUNDS):
-        missing = corner_shortfall(ledger, parts.motor)
+        missing = _corner_shortfall(ledger, parts)
         if missing <= _HAIR:
             break
         if (given or missing > start.number("practice.corner_room_most")) and not _cutter_given(start):
@@ -104,14 +114,18 @@ def _first_round(start: Ledger, parts: Parts) -> tuple[float, tuple[Ledger, Posi
 
 
 def _nearest(failed: Sequence[InfeasibleError]) -> InfeasibleError:
-    """Return the conflict that misses by the least, with the cures of all windows that were tried."""
+    """Return the conflict that misses by the least, with the cures of all windows that were tried.
+
+    What parts the motors of a family says more than a window that would be too narrow for one of them anyway.
+    """
     cures: dict[str, Cure] = {}
     for cure in (cure for error in failed for cure in error.cures):
         known = cures.get(cure.key)
         if known is None or effort(cure) < effort(known):
             cures[cure.key] = cure
     return InfeasibleError(
-        min(failed, key=_missing).conflicts, sorted(cures.values(), key=lambda c: (c.rank, effort(c)))
+        min([e for e in failed if isinstance(e, ApartError)] or failed, key=_missing).conflicts,
+        sorted(cures.values(), key=lambda c: (c.rank, effort(c))),
     )
 
 
@@ -132,12 +146,12 @@ def _rooms_in_front_of_holes(start: Ledger, parts: Parts, room: float = 0.0) -> 
     narrow = _window_width(start, parts)
     if room:
         ledger.decide("window_corner_room", room, "mm", "tried")
-    decide_window_width(ledger, parts.motor)
+    decide_window_width(ledger, _widest(ledger, parts))
     if ledger.known("block.window_width"):
         return set()
     across = ledger.text("block.window_axis") == "y"
     rooms = set()
-    for flange_here in (parts.bearing, parts.motor):
+    for flange_here in (parts.bearing, *parts.motors):
         if behind_window(ledger, flange_here) == "straddling":
             reach = max(abs(z) if across else abs(y) for y, z in flange_here.positions)
             rooms.add(2 * reach + flange_here.thread.tap_drill - narrow + _ROOM_STEP)
@@ -145,7 +159,19 @@ def _rooms_in_front_of_holes(start: Ledger, parts: Parts, room: float = 0.0) -> 
 
 
 def _window_width(start: Ledger, parts: Parts) -> float:
-    return decide_window_width(start.copy(), parts.motor)
+    return decide_window_width(start.copy(), _widest(start, parts))
+
+
+def _widest(ledger: Ledger, parts: Parts) -> Flange:
+    """Return the motor flange whose screws take most of the window's width: a tapped one, where there is any."""
+    tapped = [flange_here for flange_here in parts.motors if flange_here.tapped]
+    return max(tapped, key=lambda f: head_span(ledger, f)) if tapped else parts.motor
+
+
+def _corner_shortfall(ledger: Ledger, parts: Parts) -> float:
+    """Return by how many mm the window must be wider because of its corner radii, whichever motor is mounted."""
+    further = (corner_shortfall(as_mounted(ledger, member), member.flange) for member in parts.others)
+    return max([corner_shortfall(ledger, parts.motor), *further])
 
 
 def _over_the_holes(start: Ledger, parts: Parts, room: float) -> tuple[Ledger, Positions] | None:
@@ -155,7 +181,7 @@ def _over_the_holes(start: Ledger, parts: Parts, room: float) -> tuple[Ledger, P
             ledger, positions = _one_round(start, parts, wider)
         except InfeasibleError:
             continue
-        if corner_shortfall(ledger, parts.motor) <= _HAIR:
+        if _corner_shortfall(ledger, parts) <= _HAIR:
             return ledger, positions
     return None
 
@@ -185,7 +211,7 @@ def _with_smaller_cutter(start: Ledger, parts: Parts) -> tuple[Ledger, Positions
         rule = "smaller than usual: a wider window for its corner radius would leave no feasible length"
         trial.decide("block.cutter_diameter", cutter, "mm", rule, (), CP, origin="assumed")
         ledger, positions = _one_round(trial, parts, 0.0)
-        if corner_shortfall(ledger, parts.motor) <= _HAIR:
+        if _corner_shortfall(ledger, parts) <= _HAIR:
             ledger.remark(
                 f"The window is cut with a {cutter:g} mm cutter, since a wider window leaves no feasible length."
             )
@@ -200,19 +226,21 @@ def _one_round(start: Ledger, parts: Parts, room: float) -> tuple[Ledger, Positi
         rule = "wider because of the corner radius at the end wall, or of seat holes at the window's edge"
         ledger.decide("window_corner_room", round(room, 3), "mm", rule, ("coupling.swing_diameter",), _CORNER)
         ledger.remark(f"The window is {room:.2f} mm wider because of its corner radius or of seat holes at its edge.")
-    decide_window_width(ledger, parts.motor)
+    decide_window_width(ledger, _widest(ledger, parts))
     _inside(ledger, parts)
     return ledger, _outside(ledger, parts)
 
 
-def _parts(ledger: Ledger) -> Parts:
+def _parts(ledger: Ledger, kin: Sequence[Member]) -> Parts:
     decide_loads(ledger)
     block, base = resolve_material(ledger, "block"), resolve_material(ledger, "base")
     enter_material(ledger, "block", block)
     enter_material(ledger, "base", base)
     bearing, motor = flange(ledger, "bearing"), flange(ledger, "motor")
     seats = [decide_seat_thread(ledger, f, block) for f in (bearing, motor)]
-    return Parts(bearing, motor, seats[0], seats[1], decide_base_screw(ledger, block), block, base)
+    for member in kin:
+        enter_member(ledger, member)
+    return Parts(bearing, motor, seats[0], seats[1], decide_base_screw(ledger, block), block, base, tuple(kin))
 
 
 def _inside(ledger: Ledger, parts: Parts) -> None:
@@ -223,7 +251,8 @@ def _inside(ledger: Ledger, parts: Parts) -> None:
     around_screw = screw_wall(ledger, parts.screw)
     least_side_wall(ledger)
     screws_in_ends = around_screw if ledger.text("block.window_axis") == "y" else 0.0
-    decide_axial(ledger, (parts.bearing, parts.bearing_seat), (parts.motor, parts.motor_seat), screws_in_ends)
+    decide_axial(ledger, (parts.bearing, parts.bearing_seat), (parts.motor, parts.motor_seat), screws_in_ends,
+                 parts.others)  # fmt: skip
     for end in ("bearing", "motor"):
         decide_bore_depth(ledger, end)
     decide_screw_into_flange(ledger, parts.motor)
@@ -239,7 +268,7 @@ def _inside(ledger: Ledger, parts: Parts) -> None:
 
 def _outside(ledger: Ledger, parts: Parts) -> Positions:
     """Decide height, base screws, width and window corner radius."""
-    flanges = (parts.bearing, parts.motor)
+    flanges = (parts.bearing, parts.motor, *(member.outline for member in parts.others))
     side_wall = ledger.number("side_wall_least")
     height = decide_height(ledger, flanges, side_wall if ledger.text("block.window_axis") == "y" else 0.0)
     tolerance = ledger.number("block.height_tolerance")
@@ -251,6 +280,7 @@ def _outside(ledger: Ledger, parts: Parts) -> Positions:
     obstacles = [
         *seat_obstacles(ledger, parts.bearing, parts.bearing_seat),
         *seat_obstacles(ledger, parts.motor, parts.motor_seat),
+        *(hole for member in parts.others for hole in seat_obstacles(ledger, member.flange, member.seat)),
     ]
     positions = place_base_screws(ledger, parts.screw, flanges, obstacles, side_wall)
     decide_side_wall(ledger)

@@ -13,8 +13,12 @@ from blockgen.record import Ledger, Record
 from blockgen.sizing.annotations import annotate
 from blockgen.sizing.base_plate import base_plate_features
 from blockgen.sizing.contributors import contributors
-from blockgen.sizing.defaults import complete
 from blockgen.sizing.dowels import dowel_features, lifting_features
+from blockgen.sizing.family import entries, require_one_pilot, swapped, under_own_keys
+from blockgen.sizing.family_fault import at_fault
+from blockgen.sizing.family_members import family_start
+from blockgen.sizing.family_pattern import clocked
+from blockgen.sizing.family_plan import further_holes, united
 from blockgen.sizing.features import block_features
 from blockgen.sizing.frames import frames
 from blockgen.sizing.free_places import Surroundings, rule_of, surroundings
@@ -27,11 +31,12 @@ from blockgen.spec.load import Spec
 from blockgen.standards.tables import TableError
 
 
-def size(spec: Spec) -> Plan:
+def size(spec: Spec, *, brief: bool = False) -> Plan:
     """Size one block.
 
     Args:
         spec: A loaded spec.
+        brief: Leave out what only sheets and messages need: characteristics and the proof of cures.
 
     Returns:
         The plan: every dimension with its reason, features, annotations, fasteners, frames.
@@ -41,7 +46,7 @@ def size(spec: Spec) -> Plan:
         InputError: a material or thread is not known, or a size is beyond a published table.
     """
     try:
-        return plan_from(spec.records)
+        return plan_from(spec.records, brief=brief)
     except InputError as error:
         raise InputError([_placed(problem, spec) for problem in error.problems]) from error
     except TableError as error:
@@ -64,14 +69,30 @@ def _placed(problem: Problem, spec: Spec) -> Problem:
     return problem if problem.file else replace(problem, file=spec.path, line=given.line if given else None)
 
 
-def plan_from(records: Mapping[str, Record]) -> Plan:
+def plan_from(records: Mapping[str, Record], *, brief: bool = False) -> Plan:
     """Size one block from given and preset records; see ``size``."""
     try:
-        ledger, parts, positions = decide_held(complete(records))
+        require_one_pilot(records)
+        mounted, turns = clocked(records)
+        plan = _with_first_motor(mounted, brief=brief)
+        others = [_with_further_motor(mounted, entry, brief=brief) for entry in entries(mounted)[1:]]
     except InfeasibleError as error:
-        raise proved(error, records) from error
+        raise (error if brief else proved(at_fault(records, error), records)) from error
+    return united(plan, others, turns) if others else plan
+
+
+def _with_further_motor(records: Mapping[str, Record], entry: str, *, brief: bool) -> Plan:
+    """Plan the block of all motors with a further one mounted."""
+    with under_own_keys(entry):
+        return _with_first_motor(swapped(records, entry), brief=brief)
+
+
+def _with_first_motor(records: Mapping[str, Record], *, brief: bool) -> Plan:
+    """Size the block of all motors and plan it with the first one mounted."""
+    ledger, parts, positions = decide_held(*family_start(records))
     seats = (parts.bearing_seat, parts.motor_seat)
     features = block_features(ledger, (parts.bearing, parts.motor), seats, parts.screw, positions)
+    features = (*features, *further_holes(ledger, parts))
     body = _body(ledger)
     around = surroundings(features)
     dowels = dowel_features(ledger, parts.screw, positions, around, body)
@@ -80,7 +101,7 @@ def plan_from(records: Mapping[str, Record]) -> Plan:
     mass = volume * 1e-9 * parts.block.density
     around = (*around, *surroundings(lifting_features(ledger, mass, positions, around, body)))
     plate = base_plate_features(ledger, parts.screw, positions, dowels)
-    return _plan(ledger, parts, body, around, plate)
+    return _plan(ledger, parts, body, around, plate, brief=brief)
 
 
 def _body(ledger: Ledger) -> Body:
@@ -104,10 +125,12 @@ def _body(ledger: Ledger) -> Body:
     )
 
 
-def _plan(ledger: Ledger, parts: Parts, body: Body, cavities: Surroundings, plate: tuple[Feature, ...]) -> Plan:
+def _plan(
+    ledger: Ledger, parts: Parts, body: Body, cavities: Surroundings, plate: tuple[Feature, ...], *, brief: bool
+) -> Plan:
     features = tuple(cavity.feature for cavity in cavities)
     causes = contributors(ledger)
-    characteristics = annotate(ledger, features)
+    characteristics = () if brief else annotate(ledger, features)
     screws = fasteners(ledger, (parts.bearing, parts.motor), parts.screw, features)
     return Plan(
         records=ledger.frozen(),

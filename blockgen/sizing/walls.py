@@ -68,6 +68,7 @@ def decide_wall(ledger: Ledger, end: str, value: float, floor: float, usual: flo
     key = f"{end}_wall"
     using = (
         f"{end}.pilot_length", "practice.pilot_depth_extra", f"{end}_blind_wall", f"{end}_engagement_least",
+        f"family_{end}_blind_wall", f"family_{end}_pilot_length",
         "practice.wall_usual", "practice.wall_least",
     )  # fmt: skip
     if ledger.known(f"block.{key}"):
@@ -86,6 +87,7 @@ def decide_wall(ledger: Ledger, end: str, value: float, floor: float, usual: flo
 def _usual_rule(ledger: Ledger, end: str, usual: float) -> str:
     """Return which of the wants made the usual wall."""
     pilot = pilot_seat_depth(ledger, end) if end == "bearing" else 0.0
+    further = ledger.number_or("family_motor_blind_wall", 0.0) if end == "motor" else 0.0
     wants = (
         ("practice.wall_usual; usual wall", ledger.number("practice.wall_usual")),
         (
@@ -93,6 +95,7 @@ def _usual_rule(ledger: Ledger, end: str, usual: float) -> str:
             ledger.number_or(f"{end}_blind_wall", 0.0),
         ),
         (f"{end}.pilot_length + practice.pilot_depth_extra; the pilot is carried fully, up to 0.5", pilot),
+        ("family_motor_blind_wall; deepest tapped holes of the family, up to 0.5", further),
     )
     fitting = [(rule, value) for rule, value in wants if value <= usual + 1e-6]
     return max(fitting, key=lambda want: want[1], default=("as the base screws in it need", 0.0))[0]

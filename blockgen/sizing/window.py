@@ -16,6 +16,9 @@ from blockgen.standards.screws import cap_screw, preferred_length
 # Usual end-mill diameters in mm (common practice, no source).
 CUTTERS = (6.0, 8.0, 10.0, 12.0, 16.0, 20.0, 25.0)
 
+FLAT = 0.1
+"""Least flat that is left between two corners of the window, mm."""
+
 
 def decide_window_width(ledger: Ledger, motor: Flange) -> float:
     """Decide the window width in mm: coupling swing, spanner and, for a tapped flange, screw heads."""
@@ -24,7 +27,7 @@ def decide_window_width(ledger: Ledger, motor: Flange) -> float:
     hardware = [key for key in ("bearing.nut_outer_diameter", "bearing.spanner_diameter") if ledger.known(key)]
     wants += [(f"{key} + 2 x coupling.clearance", ledger.number(key) + 2 * clear) for key in hardware]
     if motor.tapped:
-        span = _head_span(ledger, motor)
+        span = head_span(ledger, motor)
         wants.append((_head_formula(ledger, motor), span))
     what, width = max(wants, key=lambda item: item[1])
     if ledger.known("window_corner_room"):
@@ -51,7 +54,7 @@ def _take_given(ledger: Ledger, key: str, least: float, what: str) -> float:
     return value
 
 
-def _head_span(ledger: Ledger, motor: Flange) -> float:
+def head_span(ledger: Ledger, motor: Flange) -> float:
     """Return the width in mm that the screw heads of a tapped motor flange take, with room for the key."""
     across = ledger.text("block.window_axis") == "y"
     reach = max(abs(z) if across else abs(y) for y, z in motor.positions)
@@ -115,9 +118,9 @@ def decide_corner_radius(ledger: Ledger, depth: float, width: float) -> float:
     if ledger.known("block.window_corner_radius"):
         _require_corner(ledger, width)
         return _take_given(ledger, "window_corner_radius", least, "1.1 x cutter radius")
-    if 2 * least > width:
+    if 2 * least > width - FLAT:
         raise _too_wide_a_cutter(cutter, width, least)
-    value = min(up(least, 0.5), width / 2)
+    value = min(up(least, 0.5), (width - FLAT) / 2)
     rule = "practice.corner_factor x block.cutter_diameter / 2; up to 0.5"
     using = ("block.cutter_diameter", "practice.corner_factor")
     ledger.decide("window_corner_radius", value, "mm", rule, using, CP)
@@ -131,10 +134,10 @@ def _too_wide_a_cutter(cutter: float, width: float, radius: float) -> Infeasible
         f"the cutter leaves corners of {radius:.2f} mm radius, 1.1 x {cutter:g} / 2",
         f"the lesser side of the window is {width:.2f} mm",
     )
-    missing = 2 * radius - width
+    missing = 2 * radius + FLAT - width
     keys = ("block.cutter_diameter", "window_length", "window_width")
     conflict = Conflict(f"cutter against the lesser side of the window: {missing:.2f} mm missing", missing, facts, keys)
-    narrower = max((c for c in CUTTERS if c * radius / cutter * 2 <= width), default=None)
+    narrower = max((c for c in CUTTERS if c * radius / cutter * 2 <= width - FLAT), default=None)
     if narrower is None:
         return InfeasibleError([conflict], [])
     text = f"cutter {narrower:g} mm instead of {cutter:g} mm"
@@ -145,8 +148,8 @@ def _too_wide_a_cutter(cutter: float, width: float, radius: float) -> Infeasible
 
 def _require_corner(ledger: Ledger, width: float) -> None:
     radius = ledger.number("block.window_corner_radius")
-    if 2 * radius > width:
-        expected = f"at most half the lesser side of the window, {width / 2:g} mm"
+    if 2 * radius > width - FLAT:
+        expected = f"less than half the lesser side of the window, at most {(width - FLAT) / 2:g} mm"
         raise InputError([Problem("", None, "block.window_corner_radius", f"{radius:g} mm", expected, "")])
 
 
@@ -216,7 +219,7 @@ def corner_shortfall(ledger: Ledger, motor: Flange) -> float:
     """
     wanted = 2 * max(_half_width_wanted(ledger, corner) for corner in _corners(ledger))
     if motor.tapped:
-        wanted = max(wanted, _head_span(ledger, motor) + 2 * ledger.number("window_corner_radius"))
+        wanted = max(wanted, head_span(ledger, motor) + 2 * ledger.number("window_corner_radius"))
     return wanted - ledger.number("window_width")
 
 
@@ -224,7 +227,7 @@ def decide_corner_clearance(ledger: Ledger, motor: Flange) -> None:
     """Enter what the corner radii leave to the coupling's swing and to the screw heads, mm."""
     if motor.tapped:
         flat = ledger.number("window_width") / 2 - ledger.number("window_corner_radius")
-        room = flat - _head_span(ledger, motor) / 2 + ledger.number("practice.key_clearance")
+        room = flat - head_span(ledger, motor) / 2 + ledger.number("practice.key_clearance")
         rule = "flat half of the end wall - outermost edge of a screw head"
         using: tuple[str, ...] = ("window_width", "window_corner_radius", "motor.bolt_circle", "motor_thread")
         ledger.decide("motor_head_room", round(room, 6), "mm", rule, using, "geometry of the window")

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 import re
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from itertools import combinations
 
 from blockgen.errors import Problem
@@ -22,6 +22,12 @@ class Facts:
 
     records: Mapping[str, Record]
     file: str
+    _motors: tuple[str, ...] = field(init=False, repr=False, compare=False)
+
+    def __post_init__(self) -> None:
+        """Find the motors once: many rules ask for them."""
+        family = {".".join(k.split(".")[:2]) + "." for k in self.records if k.startswith("family.")}
+        object.__setattr__(self, "_motors", ("motor.", *sorted(family)))
 
     def has(self, *keys: str) -> bool:
         """Tell whether all keys have a value."""
@@ -53,8 +59,7 @@ class Facts:
 
     def motors(self) -> tuple[str, ...]:
         """Return the prefixes of the motor and of its family."""
-        family = {".".join(k.split(".")[:2]) + "." for k in self.records if k.startswith("family.")}
-        return ("motor.", *sorted(family))
+        return self._motors
 
     def thread_diameter(self, key: str) -> float | None:
         """Return the nominal diameter of a thread in mm; None where it is not given or numbered."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field, replace
 from pathlib import Path
 from typing import Any
@@ -47,7 +47,7 @@ def load_spec(path: str | Path, preset_folder: str | Path | None = None) -> Spec
     Raises:
         InputError: everything that is wrong with the file, at once.
     """
-    return _Loading(read_document(path), preset_folder).spec()
+    return Loading(read_document(path), Shelf(preset_folder)).spec()
 
 
 def parse_spec(text: str, path: str = "spec.toml", preset_folder: str | Path | None = None) -> Spec:
@@ -56,21 +56,58 @@ def parse_spec(text: str, path: str = "spec.toml", preset_folder: str | Path | N
     Raises:
         InputError: everything that is wrong with it, at once.
     """
-    return _Loading(parse_document(text, path), preset_folder).spec()
+    return Loading(parse_document(text, path), Shelf(preset_folder)).spec()
 
 
 @dataclass(slots=True)
-class _Loading:
+class Shelf:
+    """Presets by name; a folder is listed when the first one is asked for, and a file is read once.
+
+    Args:
+        folder: The user's own presets; else BLOCKGEN_PRESETS, else the user's configuration folder.
+        read: Presets that were read before, by small-letter name.
+        paths: Files by small-letter name; None until a folder is listed, empty where there are no further files.
+    """
+
+    folder: str | Path | None = None
+    read: dict[str, Preset] = field(default_factory=dict)
+    paths: dict[str, Path] | None = None
+
+    def preset(self, name: str) -> Preset | None:
+        """Return a preset by its name, whatever its case; None where there is none.
+
+        Raises:
+            InputError: its file is broken.
+        """
+        known = self.read.get(name.casefold())
+        if known is not None:
+            return known
+        file = self.files().get(name.casefold())
+        return None if file is None else self.read.setdefault(name.casefold(), load_preset(file))
+
+    def files(self) -> dict[str, Path]:
+        """Return the files by small-letter name."""
+        if self.paths is None:
+            self.paths = preset_paths(self.folder)
+        return self.paths
+
+
+@dataclass(slots=True)
+class Loading:
     """One spec on its way in; collects problems so that they are reported together."""
 
     document: Document
-    preset_folder: str | Path | None
+    shelf: Shelf
     problems: list[Problem] = field(default_factory=list)
     records: dict[str, Record] = field(default_factory=dict)
     used: dict[str, str] = field(default_factory=dict)
-    paths: dict[str, Path] | None = None
 
     def spec(self) -> Spec:
+        """Return the spec.
+
+        Raises:
+            InputError: everything that is wrong with it, at once.
+        """
         if self.document.data.keys() <= {"schema"}:
             remedy = "`blockgen new FILE` writes a spec to start from"
             raise InputError([self.document.problem((), "a file without any table", "a spec", remedy)])
@@ -91,6 +128,7 @@ class _Loading:
         return problem.file != self.document.file, problem.line is None, problem.line or 0
 
     def top_level(self) -> None:
+        """Look at the names of the tables and at the version of the form."""
         for name, value in self.document.data.items():
             if name not in _TOP:
                 self.problems.append(self.unknown(name, value))
@@ -100,6 +138,7 @@ class _Loading:
             self.problems.append(self.document.problem(("schema",), show(schema), "schema = 1", remedy))
 
     def unknown(self, name: str, value: object) -> Problem:
+        """Return the problem of a table or key that no spec has."""
         if isinstance(value, (Mapping, list)):
             near = closest(name, _TOP)
             remedy = f"did you mean [{near[0]}]?" if near else f"the tables are {', '.join(_TOP[1:])}"
@@ -132,44 +171,34 @@ class _Loading:
         return {k: v for k, v in values.items() if k not in given and k not in displaced}
 
     def preset(self, name: str | None, model: type[Table], path: tuple[str | int, ...]) -> Preset | None:
+        """Return the preset that a table names; None where it names none or one that cannot be had."""
         if name is None:
             return None
         where = (*path, "preset")
-        file = self.preset_paths().get(name.casefold())
-        if file is None:
-            remedy = suggestion(name, self.preset_paths())
-            self.problems.append(self.document.problem(where, show(name), "the name of a preset", remedy))
-            return None
-        preset = self.read_preset(file)
-        if preset is not None and MODELS[preset.kind] is not model:
-            found = f'"{name}", a preset of kind {preset.kind}'
-            self.problems.append(self.document.problem(where, found, f"a preset for [{path[0]}]"))
-            return None
-        return self.use(preset)
-
-    def preset_paths(self) -> dict[str, Path]:
-        if self.paths is None:
-            self.paths = preset_paths(self.preset_folder)
-        return self.paths
-
-    def read_preset(self, file: Path) -> Preset | None:
         try:
-            return load_preset(file)
+            preset = self.shelf.preset(name)
         except InputError as error:
             self.problems.extend(error.problems)
             return None
-
-    def use(self, preset: Preset | None) -> Preset | None:
-        if preset is not None:
-            self.used[preset.name] = preset.document.sha256
+        if preset is None:
+            remedy = suggestion(name, self.shelf.files())
+            self.problems.append(self.document.problem(where, show(name), "the name of a preset", remedy))
+            return None
+        if MODELS[preset.kind] is not model:
+            found = f'"{name}", a preset of kind {preset.kind}'
+            self.problems.append(self.document.problem(where, found, f"a preset for [{path[0]}]"))
+            return None
+        self.used[preset.name] = preset.document.sha256
         return preset
 
     def alternatives(self, table: str, path: tuple[str | int, ...], given: Mapping[str, object]) -> None:
+        """Tell what is said in two ways."""
         for one, other in both_ways(table, given):
             found, remedy = f"both {one} and {other}", "give one of them"
             self.problems.append(self.document.problem((*path, other), found, "one way to say it", remedy))
 
     def required(self, table: str, path: tuple[str | int, ...], known: Mapping[str, object]) -> None:
+        """Tell which required keys are not there."""
         model = MODELS[table].model_fields
         for name in missing(table, known):
             remedy = f"add {name} to [{path[0]}]: {model[name].description}"
@@ -179,11 +208,13 @@ class _Loading:
     def enter(
         self, table: str, key: str, value: Value, origin: Origin, document: Document, path: tuple[str | int, ...]
     ) -> None:
+        """Enter a value of the spec."""
         unit = unit_of(table, path[-1], value)
         line = document.line(*path)
         self.records[key] = Record(key, value, unit, origin, "given in the spec", {}, document.file, line=line)
 
     def enter_preset(self, table: str, key: str, value: Value, preset: Preset) -> None:
+        """Enter a value of a preset."""
         unit = unit_of(table, key.rsplit(".", 1)[-1], value)
         origin: Origin = "standard" if preset.status == "standard" else "preset"
         self.records[key] = Record(key, value, unit, origin, f"taken from preset {preset.name}", {}, preset.note)
@@ -197,6 +228,10 @@ class _Loading:
             return
         for name, raw in own.items():
             self.table("material", ("material", name), raw)
+        self.named_materials(own)
+
+    def named_materials(self, own: Iterable[str]) -> None:
+        """Enter the materials that block and base name and that are none of the user's own."""
         folded = {name.casefold(): name for name in own}
         for key in ("block.material", "base.material"):
             if key in self.records:
@@ -207,17 +242,26 @@ class _Loading:
         record = self.records[key]
         name = str(record.value)
         if name.casefold() not in own:
-            file = self.preset_paths().get(name.casefold())
-            preset = None if file is None else self.read_preset(file)
-            if preset is None or preset.kind != "material":
+            preset = self.material_preset(name)
+            if preset is None:
                 return
-            self.use(preset)
+            self.used[preset.name] = preset.document.sha256
             own[name.casefold()] = preset.name
             for field_name, value in preset.values.items():
                 self.enter_preset("material", f"material.{preset.name}.{field_name}", value, preset)
         self.records[key] = replace(record, value=own[name.casefold()])
 
+    def material_preset(self, name: str) -> Preset | None:
+        """Return the preset of a material; None where there is none of that name."""
+        try:
+            preset = self.shelf.preset(name)
+        except InputError as error:
+            self.problems.extend(error.problems)
+            return None
+        return preset if preset is not None and preset.kind == "material" else None
+
     def families(self) -> None:
+        """Enter the further motors."""
         raw = self.document.data.get("family", [])
         if not isinstance(raw, list):
             self.problems.append(self.document.problem(("family",), show(raw), "an array of tables [[family]]"))

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 
 from blockgen.errors import Problem
@@ -115,20 +115,28 @@ _ORDERS = (
 )
 
 
-def contradictions(records: Mapping[str, Record], file: str) -> list[Problem]:
-    """Return what cannot be, with the keys and values that contradict one another."""
+def contradictions(records: Mapping[str, Record], file: str, doubtful: Iterable[Record] | None = None) -> list[Problem]:
+    """Return what cannot be, with the keys and values that contradict one another.
+
+    Args:
+        records: All values.
+        file: Path of the spec.
+        doubtful: Those that could be wrong by themselves, where the others are known to be right; None for all.
+    """
     facts = Facts(records, file)
-    found = list(_signs(facts))
+    alone = tuple(records.values()) if doubtful is None else tuple(doubtful)
+    found = list(_signs(facts, alone))
     if found:
         return found  # sums of negative lengths say nothing more
-    for rule in (_ranges, _orders, flange_rules, _coupling, _heights, _journal, _walls, _corner, _base_holes, _fits):
+    found.extend(_ranges(facts, alone))
+    for rule in (_orders, flange_rules, _coupling, _heights, _journal, _walls, _corner, _base_holes, _fits):
         found.extend(rule(facts))
     return found
 
 
-def _signs(facts: Facts) -> Iterator[Problem]:
+def _signs(facts: Facts, records: Iterable[Record]) -> Iterator[Problem]:
     """Nothing is negative; what is a size is not zero either."""
-    for record in facts.records.values():
+    for record in records:
         name, value = record.key.rsplit(".", 1)[-1], record.value
         if isinstance(value, (bool, str, tuple)) or value is None or name in _SIGNED:
             continue
@@ -136,9 +144,9 @@ def _signs(facts: Facts) -> Iterator[Problem]:
             yield facts.problem([record.key], "zero or more" if name in _ZERO else "more than zero")
 
 
-def _ranges(facts: Facts) -> Iterator[Problem]:
+def _ranges(facts: Facts, records: Iterable[Record]) -> Iterator[Problem]:
     """Shares stay below one, Poisson's ratio below a half, temperatures above absolute zero."""
-    for record in facts.records.values():
+    for record in records:
         greatest = _GREATEST.get(record.key.rsplit(".", 1)[-1])
         if greatest is not None and facts.number(record.key, 0.0) > greatest:
             yield facts.problem([record.key], f"at most {greatest:g}")

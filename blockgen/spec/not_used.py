@@ -11,8 +11,6 @@ from collections.abc import Mapping
 from blockgen.record import Record
 from blockgen.spec.tables import MODELS
 
-#: Tables of which no key is used.
-_TABLES = ("family",)
 #: Keys by table, spelled as in the key table.
 _KEYS: Mapping[str, tuple[str, ...]] = {
     "motor": ("shaft_fit", "key_length", "key_width", "inertia"),
@@ -24,24 +22,16 @@ _KEYS: Mapping[str, tuple[str, ...]] = {
 def is_used(key: str) -> bool:
     """Tell whether a dotted key decides a size, a check or an output in this version."""
     table, _, name = key.partition(".")
-    return table not in _TABLES and name.rpartition(".")[2] not in _KEYS.get(table, ())
+    return name.rpartition(".")[2] not in _KEYS.get("motor" if table == "family" else table, ())
 
 
 def given_not_used(records: Mapping[str, Record]) -> tuple[str, ...]:
-    """Return the given keys that decide nothing, in the order of the key table; whole tables as ``[thermal]``."""
+    """Return the given keys that decide nothing, in the order of the key table."""
     order = list(MODELS)
     given = [r.key for r in records.values() if r.origin == "given" and not is_used(r.key) and not _is_text(r)]
-    shown = dict.fromkeys(_shown(key) for key in given)
-    return tuple(sorted(shown, key=lambda key: order.index(key.strip("[]").partition(".")[0])))
+    return tuple(sorted(given, key=lambda key: order.index(key.partition(".")[0])))
 
 
 def _is_text(record: Record) -> bool:
     """Tell whether a key is a name, which nobody expects to decide anything."""
     return record.key.endswith((".name", ".source"))
-
-
-def _shown(key: str) -> str:
-    table = key.partition(".")[0]
-    if table not in _TABLES:
-        return key
-    return "[[family]]" if table == "family" else f"[{table}]"

@@ -51,9 +51,11 @@ tensile_strength = 500
 expansion = 23.5e-6
 [[family]]
 preset = "servo-80"
+pilot_diameter = "2 in"
 [[family]]
 preset = "servo-100"
 name = "the other"
+pilot_diameter = "2 in"
 """
 
 

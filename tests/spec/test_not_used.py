@@ -77,9 +77,9 @@ def test_a_used_key_would_be_noticed(records):
     assert essence(plan_from(changed)) != essence(plan_from(records))
 
 
-def test_no_rule_reads_an_unused_table():
-    rules = "\n".join(_sources("sizing", "checks"))
-    assert not re.findall(r"[\"'](?:family)\.\w+", rules)
+def test_a_key_of_a_further_motor_is_used_as_that_of_the_first_one():
+    names = [key.removeprefix("motor.") for key in TABLE if key.startswith("motor.")]
+    assert [is_used(f"family.0.{name}") for name in names] == [is_used(f"motor.{name}") for name in names]
 
 
 @pytest.mark.parametrize("key", sorted(USED))
@@ -110,11 +110,12 @@ def test_only_what_was_given_is_told():
         "motor.name": given("motor.name", "x"),
         "family.0.mass": given("family.0.mass", 2.0),
         "family.0.name": given("family.0.name", "x"),
+        "family.0.inertia": given("family.0.inertia", 1e-4),
         "thermal.block_temperature": given("thermal.block_temperature", 30.0),
         "thermal.assembly_temperature": given("thermal.assembly_temperature", 20.0),
         "motor.inertia": given("motor.inertia", 1e-4),
     }
-    assert given_not_used(shown) == ("motor.inertia", "coupling.mass", "[[family]]")
+    assert given_not_used(shown) == ("motor.inertia", "coupling.mass", "family.0.inertia")
 
 
 def test_the_starter_shows_no_key_that_decides_nothing():

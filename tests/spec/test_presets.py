@@ -165,7 +165,11 @@ def test_examples_have_room_for_tolerances(path):
     assert plan.number("length_high") - plan.number("length_low") >= 2.0
 
 
-def test_one_example_fails_on_purpose():
-    assert len(EXAMPLES) == 4
-    with pytest.raises(InfeasibleError, match="motor shaft"):
-        size(load_spec(shipped_folder() / "examples" / "spray_carriage_too_short.toml"))
+@pytest.mark.parametrize(
+    ("name", "words"),
+    [("spray_carriage_too_short", "motor shaft"), ("spray_carriage_family_too_short", "motor 3 .* asks for a block")],
+)
+def test_two_examples_fail_on_purpose(name, words):
+    assert len(EXAMPLES) == 6
+    with pytest.raises(InfeasibleError, match=words):
+        size(load_spec(shipped_folder() / "examples" / f"{name}.toml"))

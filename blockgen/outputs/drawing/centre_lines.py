@@ -18,6 +18,7 @@ from blockgen.outputs.drawing.strokes import Arc, Fill, Item, Line, Pen, Point, 
 from blockgen.outputs.drawing.symbols import arrow
 from blockgen.outputs.drawing.views import View
 from blockgen.plan import Feature, Plan
+from blockgen.sizing.family import entries
 from blockgen.standards.threads import thread
 
 _PAST, _HOLE_PAST = 4.0, 2.0
@@ -91,12 +92,14 @@ def in_cut(feature: Feature) -> bool:
 
 
 def _circles(view: View, plan: Plan) -> Iterator[Stroke]:
-    """Yield the circle on which the holes of a flange lie, where they lie on one."""
+    """Yield the circle on which the holes of a flange lie, where they lie on one; that of each motor of a family."""
     end = view.name.removesuffix("_end")
-    if end == view.name or f"{end}.bolt_circle" not in plan.records:
+    if end == view.name:
         return
     centre = view.point(0.0, 0.0, plan.number("shaft_height"))
-    yield Arc(centre, plan.number(f"{end}.bolt_circle") / 2 * view.scale, pen="centre")
+    for table in entries(plan.records) if end == "motor" else (end,):
+        if f"{table}.bolt_circle" in plan.records:
+            yield Arc(centre, plan.number(f"{table}.bolt_circle") / 2 * view.scale, pen="centre")
 
 
 def thread_marks(view: View, plan: Plan) -> Item | None:

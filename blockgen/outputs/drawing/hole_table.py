@@ -16,6 +16,7 @@ from blockgen.outputs.drawing.symbols import SMALL
 from blockgen.outputs.drawing.tables import Column
 from blockgen.outputs.drawing.views import View
 from blockgen.plan import Feature
+from blockgen.sizing.family import entry_of, name_of
 
 _LETTERS = "GHJKLMNPQRST"
 COLUMNS = (Column("Hole", 16.0), Column("x from A", 24.0), Column("y from B", 24.0), Column("z from C", 24.0),
@@ -81,6 +82,8 @@ def _what(feature: Feature, bore: Feature, figures: Figures) -> str:
     what = f"{feature.thread or names[feature.kind]}, {place}"
     if not feature.face.endswith("_seat"):
         return what
+    further = entry_of(feature.group)
+    what += "" if further is None else f", {name_of(further).replace('_', ' ')}"
     circle = 2 * math.dist(feature.position[1:], bore.position[1:])
     return f"{what} (on ⌀{figures.number(circle, 2)})"
 
