@@ -7,23 +7,30 @@ from pathlib import Path
 from typing import TextIO
 
 from blockgen.errors import InputError, MachineError, Problem
-from blockgen.spec.read import read_document
-from blockgen.spec.starter import respec, starter_spec
+from blockgen.spec.starter import starter_spec
 
 
-def write_starter(file: Path, parts: Mapping[str, str | None], old: Path | None = None) -> None:
-    """Write a spec to start from.
+def write_starter(file: Path, parts: Mapping[str, str | None]) -> None:
+    """Write a commented spec to start from.
 
     Args:
         file: File to write; must not exist.
         parts: Preset names of motor, bearing and coupling; None where none is chosen.
-        old: Spec to start from; without one a commented starter is written.
 
     Raises:
-        InputError: the file exists, its folder does not, the old spec is wrong, or there is no such preset.
+        InputError: the file exists, its folder does not, or there is no such preset.
         MachineError: the file cannot be written.
     """
-    text = starter_spec(**parts) if old is None else respec(read_document(old).text, **parts)
+    write_new(file, starter_spec(**parts))
+
+
+def write_new(file: Path, text: str) -> None:
+    """Write a file that does not exist yet.
+
+    Raises:
+        InputError: the file exists, or its folder does not.
+        MachineError: it cannot be written.
+    """
     try:
         stream = file.open("x", encoding="utf-8", newline="\n")
     except FileExistsError:

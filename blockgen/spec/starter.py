@@ -7,7 +7,6 @@ from pathlib import Path
 from typing import Any
 
 from blockgen.spec.presets import read_preset
-from blockgen.spec.read import parse_document
 from blockgen.spec.starter_parts import Example, example_for, journal, parts_of, shaft_height
 
 _MEANING: Mapping[str, str] = {
@@ -103,50 +102,6 @@ def starter_spec(
         _section("block", [('material = "EN AW-6082-T6"', "`blockgen lookup material NAME` shows its values")]),
     ]
     return "\n\n".join(tables) + "\n"
-
-
-def respec(
-    old_text: str,
-    *,
-    motor: str | None = None,
-    bearing: str | None = None,
-    coupling: str | None = None,
-    preset_folder: str | Path | None = None,
-) -> str:
-    """Return a spec with other parts: each named table becomes a reference to a preset, all else stays as it was.
-
-    Args:
-        old_text: The spec to start from.
-        motor: Preset of the new motor; None keeps the old one.
-        bearing: Preset of the new bearing unit.
-        coupling: Preset of the new coupling.
-        preset_folder: The user's own presets.
-
-    Raises:
-        InputError: the old text is not TOML, or a preset is not there or of another kind.
-    """
-    import tomlkit
-
-    parse_document(old_text, "old spec")
-    document = tomlkit.parse(old_text)
-    for name, preset in (("motor", motor), ("bearing", bearing), ("coupling", coupling)):
-        if preset is not None:
-            read_preset(preset, preset_folder, name)
-            document[name] = _reference(preset, document.get(name))
-    return tomlkit.dumps(document)
-
-
-def _reference(preset: str, old: Any) -> Any:
-    """Return a table that names a preset, with the comment lines of the old table."""
-    import tomlkit
-    from tomlkit.items import Table
-
-    table: Any = tomlkit.table()
-    table.add("preset", preset)
-    for key, item in old.value.body if isinstance(old, Table) else [(None, tomlkit.nl())]:
-        if key is None:
-            table.add(item)
-    return table
 
 
 def _part(table: str, preset: str | None, values: Mapping[str, Any]) -> str:

@@ -1,5 +1,4 @@
 import errno
-from pathlib import Path
 
 import pytest
 
@@ -16,16 +15,6 @@ def test_a_starter_is_a_spec_that_loads(tmp_path):
     assert "job.number" in load_spec(tmp_path / "axis.toml").records
 
 
-def test_an_old_spec_is_carried_on(tmp_path):
-    old = tmp_path / "old.toml"
-    write_starter(old, NONE)
-    old.write_text(old.read_text().replace("J-001", "GL-7"))
-    write_starter(tmp_path / "new.toml", {**NONE, "motor": "servo-80"}, old)
-    text = (tmp_path / "new.toml").read_text()
-    assert 'preset = "servo-80"' in text
-    assert "GL-7" in text
-
-
 def test_a_file_that_exists_is_left_alone(tmp_path):
     file = tmp_path / "axis.toml"
     file.write_text("mine")
@@ -39,11 +28,9 @@ def test_a_missing_folder_is_wrong_input(tmp_path):
         write_starter(tmp_path / "nowhere" / "axis.toml", NONE)
 
 
-def test_a_missing_preset_or_old_spec_writes_nothing(tmp_path):
+def test_a_missing_preset_writes_nothing(tmp_path):
     with pytest.raises(InputError, match="the name of a preset"):
         write_starter(tmp_path / "a.toml", {**NONE, "motor": "no-such-motor"})
-    with pytest.raises(InputError, match="no such file"):
-        write_starter(tmp_path / "a.toml", NONE, Path("no-such-spec.toml"))
     assert list(tmp_path.iterdir()) == []
 
 
