@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any, TypeVar
 
 from blockgen import __version__
 from blockgen.alignment.arrangements import Arrangement, arrangements
@@ -35,8 +35,10 @@ if TYPE_CHECKING:
     from blockgen.evidence.clearances import Clearances
     from blockgen.geometry.block import BlockSolid
     from blockgen.geometry.stand_ins.part import AssemblyPart
+    from blockgen.outputs.drawing_set import DrawingSet
 
 Progress = Callable[[str], None]
+_Made = TypeVar("_Made")
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,6 +96,53 @@ class Solids:
     block: BlockSolid
     parts: tuple[AssemblyPart, ...] = ()
     clearances: Clearances | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Words:
+    """What is told of a design.
+
+    Args:
+        document: What becomes ``summary.json``.
+        summary: Text of ``summary.md``.
+        spec: Text of ``spec.toml``.
+        files: Role by name of the files in the set.
+    """
+
+    document: dict[str, Any]
+    summary: str
+    spec: str
+    files: dict[str, str]
+
+
+@dataclass(frozen=True, slots=True)
+class Work:
+    """All that the files of a set are written from.
+
+    Args:
+        design: The design, judged by its solids too.
+        solids: What was modelled; None where no role needs it.
+        drawn: The sheets; None where no role shows them.
+        words: What is told of the design.
+        tolerances: Whether the STEP file of the block carries them.
+    """
+
+    design: Design
+    solids: Solids | None
+    drawn: DrawingSet | None
+    words: Words
+    tolerances: bool
+
+
+def _needed(made: _Made | None) -> _Made:
+    """Return what a role needs.
+
+    Raises:
+        ValueError: it was not made, since ``names`` does not say that the role needs it.
+    """
+    if made is None:
+        raise ValueError("the role is missing in FROM_THE_SOLID or WITH_DRAWING")
+    return made
 
 
 def design(
@@ -198,22 +247,22 @@ def build(
     with new_set(folder) as place:
         solids = _solids(made, roles, told)
         made = _judged(made, solids)
-        files = _write_solids(made, solids, place, roles, told, tolerances=tolerances) if solids else {}
-        files |= _write_sheets(made, place, roles, told) | _write_words(made, solids, place, folder, roles)
+        work = Work(made, solids, _drawn(made, solids, roles, told), _words(made, solids, folder, roles), tolerances)
+        files = _write_words(work.words, place) | _write_roles(work, roles, place, told)
         told("checking the files")
         _write(place / names.MANIFEST, as_json(manifest(place, files, made.spec_sha256, made.status)))
     return BuildResult(folder, files, made.plan, made.findings, made.status)
 
 
-def _solids(made: Design, roles: Iterable[str], told: Progress) -> Solids | None:
-    """Model what the roles need: the block, and the parts about it for an assembly; None where nothing is modelled."""
+def _solids(made: Design, roles: Sequence[str], told: Progress) -> Solids | None:
+    """Model what the roles need: the block, and the parts about it; None where nothing is modelled."""
     if not set(roles) & set(names.FROM_THE_SOLID):
         return None
     told("modelling the block")
     from blockgen.geometry.block import build_block
 
     block = build_block(made.plan)
-    if "assembly" not in roles:
+    if not set(roles) & names.WITH_PARTS:
         return Solids(block)
     told("modelling the parts about it")
     from blockgen.geometry.interference import clearances
@@ -233,74 +282,116 @@ def _judged(made: Design, solids: Solids | None) -> Design:
     return replace(made, findings=findings, status=status(made.plan, findings))
 
 
-def _write_solids(
-    made: Design, solids: Solids, place: Path, roles: Sequence[str], told: Progress, *, tolerances: bool
-) -> dict[str, str]:
-    """Write the files that need solids."""
-    from blockgen.outputs.assembly_step import write_assembly_step
-    from blockgen.outputs.step import write_block_step
-    from blockgen.outputs.stl import write_block_stl
+def _drawn(made: Design, solids: Solids | None, roles: Sequence[str], told: Progress) -> DrawingSet | None:
+    """Return the sheets where a role shows them."""
+    if solids is None or not set(roles) & names.WITH_DRAWING:
+        return None
+    told("drawing the sheets")
+    from blockgen.outputs.drawing_set import drawing_set, pictures
 
-    wanted, start = [role for role in roles if role in names.FROM_THE_SOLID], names.stem(made.plan)
-    for role in wanted:
-        files = [place / name for name in names.file_names(start, role)]
-        told(f"writing {', '.join(file.name for file in files)}")
-        if role == "block":
-            write_block_step(solids.block, made.plan, files[0], made.status, __version__, tolerances=tolerances)
-        elif role == "stl":
-            write_block_stl(solids.block, made.plan, files[0])
-        elif role == "assembly":
-            write_assembly_step(solids.parts, made.plan, files[0], made.status, __version__)
-        else:
-            _write_drawing(made, solids.block, files)
-    return names.roles_by_file(start, wanted)
+    return drawing_set(made.plan, pictures(solids.block), made.status)
 
 
-def _write_drawing(made: Design, solid: BlockSolid, files: Sequence[Path]) -> None:
-    from blockgen.outputs.drawing_set import drawing_set, pictures, write_drawing
-
-    pdf, dxf, svg = files
-    write_drawing(drawing_set(made.plan, pictures(solid), made.status), pdf, dxf, svg, made.status)
-
-
-def _write_sheets(made: Design, place: Path, roles: Sequence[str], told: Progress) -> dict[str, str]:
-    """Write the files of the shop that need no solid: hole pattern of the base, inspection sheet."""
-    wanted, start = [role for role in roles if role not in names.FROM_THE_SOLID], names.stem(made.plan)
-    for name, role in names.roles_by_file(start, wanted).items():
-        told(f"writing {name}")
-        if role == "base_holes":
-            from blockgen.outputs.drawing_set import write_base_holes
-
-            write_base_holes(made.plan, made.status, place / name)
-        else:
-            from blockgen.outputs.inspection_csv import inspection_csv
-
-            _write(place / name, inspection_csv(made.plan, made.spec_sha256, made.status))
-    return names.roles_by_file(start, wanted)
-
-
-def _write_words(
-    made: Design, solids: Solids | None, place: Path, folder: Path, roles: Iterable[str]
-) -> dict[str, str]:
-    """Write summary and spec."""
+def _words(made: Design, solids: Solids | None, folder: Path, roles: Sequence[str]) -> Words:
+    """Return all that is told of the design; what other files show comes from it."""
     from blockgen.making.setup_sheet import setup_sheet
     from blockgen.outputs.clearances_json import with_clearances
+    from blockgen.outputs.layout_json import with_layout
     from blockgen.outputs.making_json import with_making
 
-    start = names.stem(made.plan)
-    listed = names.roles_by_file(start, roles) | names.ALWAYS
+    listed = names.roles_by_file(names.stem(made.plan), roles) | names.ALWAYS
     rows = compare_arrangements(made, "plate")
-    document = summary(made.plan, made.findings, made.status, made.spec_sha256, made.alignment)
-    document = with_stiffness(document, made.stiffness)
-    document = with_making(with_arrangements(document, rows), setup_sheet(made.plan))
     found = solids.clearances if solids else None
+    document = summary(made.plan, made.findings, made.status, made.spec_sha256, made.alignment)
+    document = with_stiffness(with_layout(document, made.plan), made.stiffness)
+    document = with_making(with_arrangements(document, rows), setup_sheet(made.plan))
     document = with_clearances(document, found)
-    _write(place / names.SUMMARY_JSON, as_json(document))
     about = (made.plan, made.findings, made.status, made.spec_sha256, listed)
     text = summary_md(*about, made.alignment, rows, found, made.stiffness)
-    _write(place / names.SUMMARY_MD, text)
-    _write(place / names.SPEC_TOML, spec_toml(made.spec, made.plan, folder))
+    return Words(document, text, spec_toml(made.spec, made.plan, folder), listed)
+
+
+def _write_words(words: Words, place: Path) -> dict[str, str]:
+    _write(place / names.SUMMARY_JSON, as_json(words.document))
+    _write(place / names.SUMMARY_MD, words.summary)
+    _write(place / names.SPEC_TOML, words.spec)
     return dict(names.ALWAYS)
+
+
+def _write_roles(work: Work, roles: Sequence[str], place: Path, told: Progress) -> dict[str, str]:
+    """Write the files of the roles, one role after the other."""
+    start = names.stem(work.design.plan)
+    for role in roles:
+        files = [place / name for name in names.file_names(start, role)]
+        told(f"writing {', '.join(file.name for file in files)}")
+        _WRITERS[role](work, files)
+    return names.roles_by_file(start, roles)
+
+
+def _write_block(work: Work, files: Sequence[Path]) -> None:
+    from blockgen.outputs.step import write_block_step
+
+    block, made = _needed(work.solids).block, work.design
+    write_block_step(block, made.plan, files[0], made.status, __version__, tolerances=work.tolerances)
+
+
+def _write_stl(work: Work, files: Sequence[Path]) -> None:
+    from blockgen.outputs.stl import write_block_stl
+
+    write_block_stl(_needed(work.solids).block, work.design.plan, files[0])
+
+
+def _write_assembly(work: Work, files: Sequence[Path]) -> None:
+    from blockgen.outputs.assembly_step import write_assembly_step
+
+    write_assembly_step(_needed(work.solids).parts, work.design.plan, files[0], work.design.status, __version__)
+
+
+def _write_drawing(work: Work, files: Sequence[Path]) -> None:
+    from blockgen.outputs.drawing_set import write_drawing
+
+    pdf, dxf, svg = files
+    write_drawing(_needed(work.drawn), pdf, dxf, svg, work.design.status)
+
+
+def _write_base_holes(work: Work, files: Sequence[Path]) -> None:
+    from blockgen.outputs.drawing_set import write_base_holes
+
+    write_base_holes(work.design.plan, work.design.status, files[0])
+
+
+def _write_inspection(work: Work, files: Sequence[Path]) -> None:
+    from blockgen.outputs.inspection_csv import inspection_csv
+
+    made = work.design
+    _write(files[0], inspection_csv(made.plan, made.spec_sha256, made.status))
+
+
+def _write_report(work: Work, files: Sequence[Path]) -> None:
+    from blockgen.evidence.characteristics import inspection_rows
+    from blockgen.outputs.drawing.to_svg import svg_text
+    from blockgen.outputs.report.contents import Contents
+    from blockgen.outputs.report.page import page
+    from blockgen.outputs.report.scene import scene
+    from blockgen.outputs.report.viewer import viewer
+    from blockgen.outputs.stiffness_picture import stiffness_png
+
+    made, words, solids = work.design, work.words, _needed(work.solids)
+    field = made.stiffness.field if made.stiffness else None
+    view = viewer(scene(made.plan, solids.block, solids.parts, field))
+    about = (words.document, svg_text(_needed(work.drawn).drawing), words.spec, words.files, inspection_rows(made.plan))
+    _write(files[0], page(Contents(*about, view, None if field is None else stiffness_png(field))))
+
+
+_WRITERS: Mapping[str, Callable[[Work, Sequence[Path]], None]] = {
+    "block": _write_block,
+    "stl": _write_stl,
+    "assembly": _write_assembly,
+    "drawing": _write_drawing,
+    "base_holes": _write_base_holes,
+    "inspection": _write_inspection,
+    "report": _write_report,
+}
 
 
 def _write(path: Path, text: str) -> None:

@@ -280,7 +280,7 @@ def test_no_role_at_all_is_wrong_input(spec, capsys):
 
 
 def test_roles_of_later_versions_are_wrong_input(spec, capsys):
-    assert run(["build", spec, "--only", "block,report"]) == 2
+    assert run(["build", spec, "--only", "block,poster"]) == 2
     assert "block, stl" in capsys.readouterr().err
     assert not Path("out").exists()
 

@@ -21,6 +21,7 @@ from blockgen.outputs import names
 from blockgen.outputs.alignment_json import with_arrangements
 from blockgen.outputs.drawing.strokes import Text
 from blockgen.outputs.inspection_csv import inspection_csv
+from blockgen.outputs.layout_json import with_layout
 from blockgen.outputs.making_json import with_making
 from blockgen.outputs.manifest import set_is_whole
 from blockgen.outputs.spec_toml import spec_toml
@@ -66,7 +67,7 @@ def test_it_comes_from_today_s_spec(made, listed):
 def test_the_summary_is_today_s(made):
     """What the solids showed is left to the slow test below."""
     document = summary(made.plan, made.findings, made.status, made.spec_sha256, made.alignment)
-    document = with_arrangements(document, compare_arrangements(made, "plate"))
+    document = with_layout(with_arrangements(document, compare_arrangements(made, "plate")), made.plan)
     today = json.loads(as_json(with_making(document, setup_sheet(made.plan))))
     kept = json.loads(read(names.SUMMARY_JSON))
     assert {kind["distance"] > 0 for kind in kept.pop("clearances")["pairs"] if kind["kind"] == "clear"} == {True}

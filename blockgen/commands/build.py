@@ -28,11 +28,12 @@ def build(
 
     Example: blockgen build axis.toml --out out --only block,drawing
     """
+    from blockgen.change.family import told_of_family
     from blockgen.console.check_page import build_page
     from blockgen.console.progress import progress
     from blockgen.pipeline import build as build_set
 
-    with progress(quiet=quiet) as told:
+    with told_of_family(spec), progress(quiet=quiet) as told:
         roles = None if only is None else only.split(",")
         made = build_set(spec, out, roles, told, tolerances=not no_pmi, stiffness=stiffness, band=share(band))
     if not quiet:

@@ -33,8 +33,10 @@ def check(
     blockgen check axis.toml --stiffness, blockgen check axis.toml --advise
     """
     from blockgen.advise import advise
+    from blockgen.change.family import told_of_family
     from blockgen.console.alignment_page import alignment_parts, arrangement_parts
     from blockgen.console.check_page import check_page
+    from blockgen.console.family_page import family_parts
     from blockgen.console.progress import progress
     from blockgen.console.stiffness_page import advice_parts, stiffness_parts
     from blockgen.outputs.advice_rows import with_advice
@@ -43,19 +45,24 @@ def check(
     from blockgen.outputs.summary_json import summary
     from blockgen.pipeline import compare_arrangements, design
 
-    with progress(quiet=quiet) as told:
+    with told_of_family(spec), progress(quiet=quiet) as told:
         made = design(spec, stiffness=True, band=share(band), progress=told) if stiffness else design(spec)
         found = advise(made.spec, made.plan, told) if advice else None
     rows = compare_arrangements(made, arrangement)
     if as_json:
         from blockgen.making.setup_sheet import setup_sheet
+        from blockgen.outputs.layout_json import with_layout
         from blockgen.outputs.making_json import with_making
 
         document = summary(made.plan, made.findings, made.status, made.spec_sha256, made.alignment)
-        document = with_stiffness(with_arrangements(document, rows), made.stiffness)
+        document = with_stiffness(with_arrangements(with_layout(document, made.plan), rows), made.stiffness)
         printer.say_json(with_advice(with_making(document, setup_sheet(made.plan)), found))
     elif not quiet:
-        beside = [*alignment_parts(made.alignment), *(arrangement_parts(rows) if rows else ())]
+        beside = [
+            *family_parts(made.plan, made.findings),
+            *alignment_parts(made.alignment),
+            *(arrangement_parts(rows) if rows else ()),
+        ]
         beside += [] if made.stiffness is None else stiffness_parts(made.stiffness)
         beside += [] if found is None else advice_parts(found)
         printer.show(check_page(made.plan, made.findings, made.status, beside))

@@ -15,8 +15,9 @@ DraftFile = Annotated[
 Json = Annotated[bool, typer.Option("--json", help="Print one JSON document and nothing else.")]
 Strict = Annotated[bool, typer.Option("--strict", help="Count warnings as failures.")]
 ONLY = (
-    "Write these only, with commas between: block, stl, assembly, drawing, base_holes, inspection; or summary for none "
-    "of them. Summary, spec and manifest always come with them. Clashes are looked for with the assembly only."
+    "Write these only, with commas between: block, stl, assembly, drawing, base_holes, inspection, report; or summary "
+    "for none of them. Summary, spec and manifest always come with them. Clashes are looked for with the assembly or "
+    "the report only."
 )
 WithStiffness = Annotated[
     bool, typer.Option("--stiffness", help='Find out the stiffness by finite elements; needs pip install ".[fea]".')

@@ -20,10 +20,17 @@ ENDINGS = {
     "drawing": ("_drawing.pdf", "_drawing.dxf", "_drawing.svg"),
     "base_holes": ("_base_holes.dxf",),
     "inspection": ("_inspection.csv",),
+    "report": ("_report.html",),
 }
 CHOOSABLE = tuple(ENDINGS)
-FROM_THE_SOLID = ("block", "stl", "assembly", "drawing")
+FROM_THE_SOLID = ("block", "stl", "assembly", "drawing", "report")
 """Roles that need the solid."""
+
+WITH_PARTS = frozenset({"assembly", "report"})
+"""Roles that need the parts about the block too."""
+
+WITH_DRAWING = frozenset({"drawing", "report"})
+"""Roles that show the drawing."""
 
 # Most file systems take 255 bytes; the longest ending and the marks of the hidden folder need room.
 _LONGEST = 230

@@ -15,11 +15,12 @@ from blockgen.mechanics.volume import reference_volume
 from blockgen.outputs.alignment_json import alignment_document
 from blockgen.outputs.assumptions import assumed
 from blockgen.outputs.cautions import cautions
+from blockgen.outputs.family_rows import family_document, further_fasteners
 from blockgen.outputs.tidy import tidy
 from blockgen.outputs.torque_card import torque_card
 from blockgen.plan import Contributor, Fastener, Feature, Frame, Ligament, Plan
 from blockgen.record import Input, Record
-from blockgen.sizing.defaults import MATING
+from blockgen.sizing.defaults import mates
 from blockgen.spec.not_used import given_not_used
 
 SCHEMA = 1
@@ -51,7 +52,7 @@ def summary(
         "features": [feature_document(f) for f in plan.features],
         "base_features": [feature_document(f) for f in plan.base_features],
         "characteristics": [asdict(note) for note in plan.annotations],
-        "fasteners": [_fastener(f) for f in plan.fasteners],
+        "fasteners": [_fastener(f) for f in (*plan.fasteners, *further_fasteners(plan))],
         "torque_card": [asdict(line) for line in torque_card(plan)],
         "checks": [finding_document(f) for f in findings],
         "missing": [asdict(row) for row in missing(plan, findings)],
@@ -67,6 +68,8 @@ def summary(
         "notes": list(plan.notes),
         "cautions": list(cautions(plan)),
     }
+    if plan.others:
+        document["family"] = family_document(plan, findings)
     tidied: dict[str, Any] = tidy(document)
     return tidied
 
@@ -220,5 +223,5 @@ def _assumption(record: Record) -> dict[str, Any]:
         "unit": record.unit,
         "rule": record.rule,
         "source": source(record),
-        "mates": record.key in MATING,
+        "mates": mates(record.key),
     }

@@ -29,7 +29,7 @@ def test_a_name_too_long_for_file_systems_is_wrong_input(plan):
 @pytest.mark.parametrize(
     ("only", "expected"),
     [
-        (None, ("block", "stl", "assembly", "drawing", "base_holes", "inspection")),
+        (None, ("block", "stl", "assembly", "drawing", "base_holes", "inspection", "report")),
         (["stl", " block"], ("block", "stl")),
         (["stl"], ("stl",)),
         (["summary", "manifest"], ()),
@@ -42,11 +42,11 @@ def test_roles_come_in_their_order(only, expected):
 
 
 def test_no_role_at_all_is_wrong_input():
-    roles = "block, stl, assembly, drawing, base_holes, inspection"
+    roles = "block, stl, assembly, drawing, base_holes, inspection, report"
     with pytest.raises(InputError, match=rf'--only\n.*""\n.*{roles}\n.*--only summary writes nothing else'):
         names.chosen_roles(["", " "])
 
 
 def test_a_role_of_another_version_is_wrong_input():
-    with pytest.raises(InputError, match=r'--only\n.*"report"\n.*this version writes.*: block, stl'):
-        names.chosen_roles(["block", "report"])
+    with pytest.raises(InputError, match=r'--only\n.*"poster"\n.*this version writes.*: block, stl'):
+        names.chosen_roles(["block", "poster"])

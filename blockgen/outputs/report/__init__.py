@@ -1,0 +1,1 @@
+"""The report: one page that shows block, numbers and verdict, and needs nothing beside it."""
