@@ -7,7 +7,7 @@ quarter turn errs by no more than J of order 4 M. Beyond it Hankel's expansion. 
 from __future__ import annotations
 
 from functools import lru_cache
-from math import cos, pi, sin, sqrt
+from math import cos, fsum, pi, sin, sqrt
 
 _FAR = 25.0
 _POINTS = 15
@@ -44,7 +44,7 @@ def bessel_j0(x: float) -> float:
     if x > _FAR:
         return _far(x, _FAR_0, x - 0.25 * pi)
     sines = _sines(x)
-    return sum([cos(x * s) for s in sines]) / len(sines)
+    return fsum([cos(x * s) for s in sines]) / len(sines)
 
 
 def bessel_j1(x: float) -> float:
@@ -58,7 +58,7 @@ def bessel_j1(x: float) -> float:
     if x > _FAR:
         return _far(x, _FAR_1, x - 0.75 * pi)
     sines = _sines(x)
-    return sum([s * sin(x * s) for s in sines]) / len(sines)
+    return fsum([s * sin(x * s) for s in sines]) / len(sines)
 
 
 def bessel_j0_j1(x: float) -> tuple[float, float]:

@@ -10,7 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from math import ceil, hypot, log, pi, prod, sqrt
+from math import ceil, fsum, hypot, log, pi, prod, sqrt
 from typing import TYPE_CHECKING, Any
 
 from blockgen.alignment.scatter import ISOTROPIC, Scatter, greatest, known_sum, root_mean_square, worst_case
@@ -108,9 +108,9 @@ def _extents(scatters: Sequence[Scatter]) -> tuple[float, float, float]:
     """Return the reach of the sum, and its half widths along y and z; Gaussians are cut where nothing is left."""
     wide = [Scatter(s.law, _TAIL / 3 * s.size) if s.law.startswith("gaussian") else s for s in scatters]
     vector_y, vector_z = (abs(v) for v in known_sum(wide))
-    round_ones = sum(greatest(s) for s in _isotropic(wide))
-    across = vector_y + sum(greatest(s) for s in wide if s.law.endswith("_y"))
-    up = vector_z + sum(greatest(s) for s in wide if s.law.endswith("_z"))
+    round_ones = fsum(greatest(s) for s in _isotropic(wide))
+    across = vector_y + fsum(greatest(s) for s in wide if s.law.endswith("_y"))
+    up = vector_z + fsum(greatest(s) for s in wide if s.law.endswith("_z"))
     return round_ones + hypot(across, up), round_ones + across, round_ones + up
 
 
@@ -173,7 +173,7 @@ def _round(scatters: Sequence[Scatter], waves: Array) -> Array:
     from numpy.polynomial import chebyshev
 
     top = float(waves.max())
-    degree = ceil(0.6 * top * sum(greatest(s) for s in scatters)) + 30
+    degree = ceil(0.6 * top * fsum(greatest(s) for s in scatters)) + 30
 
     places = chebyshev.chebpts1(degree + 1)
     values = [prod([transform(s, 0.5 * top * (1 + x)) for s in scatters]) for x in places.tolist()]

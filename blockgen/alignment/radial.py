@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from math import exp, hypot, log, pi, prod, sqrt
+from math import exp, fsum, hypot, log, pi, prod, sqrt
 
 from blockgen.alignment.bessel import bessel_j0_j1, bessel_j1, zero_of_j0
 from blockgen.alignment.scatter import (
@@ -96,7 +96,7 @@ def merged(scatters: Sequence[Scatter]) -> tuple[Scatter, ...]:
     if odd:
         raise ValueError(f"a radial law knows no {odd[0]}: take the planar law for what stands along one axis")
     found = [s for s in scatters if s.law in ("disc", "clearance") and greatest(s) > 0]
-    sigma = sqrt(sum(s.size**2 for s in scatters if s.law == "gaussian"))
+    sigma = sqrt(fsum(s.size**2 for s in scatters if s.law == "gaussian"))
     if sigma > 0:
         found.append(Scatter("gaussian", sigma))
     vector = known_sum(scatters)
@@ -107,7 +107,7 @@ def merged(scatters: Sequence[Scatter]) -> tuple[Scatter, ...]:
 
 def reach_of(scatters: Sequence[Scatter]) -> float:
     """Return the radius beyond which the sum has no density that counts."""
-    return sum(_TAIL * s.size if s.law == "gaussian" else greatest(s) for s in scatters)
+    return fsum(_TAIL * s.size if s.law == "gaussian" else greatest(s) for s in scatters)
 
 
 def wave_table(scatters: Sequence[Scatter], first: int | None = None) -> WaveTable:
@@ -165,7 +165,7 @@ def within(law: RadialLaw, radius: float) -> float:
         return _single_within(law.single, radius)
     if radius >= law.reach:
         return 1.0
-    total = sum([w * bessel_j1(k * radius) for k, w in zip(law.waves, law.weights, strict=True)])
+    total = fsum([w * bessel_j1(k * radius) for k, w in zip(law.waves, law.weights, strict=True)])
     return min(max(radius * total, 0.0), 1.0)
 
 

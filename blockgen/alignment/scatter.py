@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from math import hypot, sqrt
+from math import fsum, hypot, sqrt
 from typing import Literal
 
 Law = Literal["disc", "gaussian", "clearance", "known", "uniform_y", "uniform_z", "gaussian_y", "gaussian_z"]
@@ -114,7 +114,7 @@ def clearance_mean_square(scatter: Scatter) -> float:
     if low >= 0 or min(hole, shaft) <= 0:
         return _plain_square(low, scatter.high, hole, shaft) / 4
     ramps = ((scatter.high, 1), (low + hole, -1), (low + shaft, -1), (low, 1))
-    return sum(sign * max(c, 0.0) ** 4 for c, sign in ramps) / (12 * hole * shaft) / 4
+    return fsum(sign * max(c, 0.0) ** 4 for c, sign in ramps) / (12 * hole * shaft) / 4
 
 
 def _plain_square(low: float, high: float, hole: float, shaft: float) -> float:
@@ -151,10 +151,10 @@ def worst_case(scatters: Sequence[Scatter]) -> float:
 def known_sum(scatters: Sequence[Scatter]) -> tuple[float, float]:
     """Return the sum of the known vectors."""
     vectors = [s.vector for s in scatters if s.law == "known"]
-    return sum(y for y, _ in vectors), sum(z for _, z in vectors)
+    return fsum(y for y, _ in vectors), fsum(z for _, z in vectors)
 
 
 def root_mean_square(scatters: Sequence[Scatter]) -> float:
     """Return sqrt(E[r^2]) of a sum: random parts add by squares, known vectors as vectors first."""
     y, z = known_sum(scatters)
-    return sqrt(sum(mean_square(s) for s in scatters if s.law != "known") + y * y + z * z)
+    return sqrt(fsum(mean_square(s) for s in scatters if s.law != "known") + y * y + z * z)

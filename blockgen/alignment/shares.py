@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass
+from math import fsum
 from typing import Literal
 
 from blockgen.alignment.scatter import greatest, mean_square, scaled
@@ -46,7 +47,7 @@ def shares(terms: Iterable[Term], quantity: Quantity = "offset") -> tuple[Share,
         if factor:
             scatter = scaled(term.scatter, factor)
             rows.append((term, greatest(scatter), mean_square(scatter)))
-    squares, lengths = sum(r[2] for r in rows) or 1.0, sum(r[1] for r in rows) or 1.0
+    squares, lengths = fsum(r[2] for r in rows) or 1.0, fsum(r[1] for r in rows) or 1.0
     found = [
         Share(term.id, term.characteristic, term.rotating, most, square, square / squares, most / lengths)
         for term, most, square in rows

@@ -6,7 +6,7 @@ asked for is the lens of two circles. What is left is one smooth integral.
 
 from __future__ import annotations
 
-from math import acos, cos, pi, sqrt
+from math import acos, cos, fsum, pi, sqrt
 
 _POINTS = 32
 
@@ -15,7 +15,8 @@ def _fejer(count: int) -> tuple[tuple[float, float], ...]:
     """Return points and weights of Fejer's first rule on -1..1, which is exact for polynomials below ``count``."""
     angles = [pi * (i + 0.5) / count for i in range(count)]
     halves = range(1, count // 2 + 1)
-    return tuple((-cos(a), 2 / count * (1 - 2 * sum(cos(2 * k * a) / (4 * k * k - 1) for k in halves))) for a in angles)
+    sums = [fsum(cos(2 * k * a) / (4 * k * k - 1) for k in halves) for a in angles]
+    return tuple((-cos(a), 2 / count * (1 - 2 * total)) for a, total in zip(angles, sums, strict=True))
 
 
 _RULE = _fejer(_POINTS)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from math import fsum
 
 ESTIMATE = (
     "estimate: percentiles of offset, angle and axial movement are added, which overstates their joint percentile"
@@ -93,7 +94,7 @@ def coupling_use(worst: Movement, likely: Movement, probability: float, allow: A
     missing = tuple(name for name in ("parallel", "angular", "axial") if name not in found)
     whole = not missing
     return CouplingUse(
-        sum(most.values()) if whole else None, sum(found.values()) if whole else None, probability, found,
+        fsum(most.values()) if whole else None, fsum(found.values()) if whole else None, probability, found,
         tuple(f"coupling.allow_{name}" for name in missing),
     )  # fmt: skip
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from functools import lru_cache
 from itertools import pairwise
-from math import ceil, cos, exp, pi, sqrt
+from math import ceil, cos, exp, fsum, pi, sqrt
 
 from blockgen.alignment.bessel import bessel_j0, bessel_j1
 from blockgen.alignment.scatter import Scatter
@@ -28,7 +28,7 @@ def transform(scatter: Scatter, wave: float) -> float:
         return exp(-0.5 * (wave * scatter.size) ** 2)
     if scatter.law == "clearance":
         rings = rings_of(scatter, ring_points(scatter, wave))
-        return sum([weight * bessel_j0(wave * radius) for radius, weight in rings])
+        return fsum([weight * bessel_j0(wave * radius) for radius, weight in rings])
     y, z = scatter.vector
     return bessel_j0(wave * sqrt(y * y + z * z))
 
@@ -69,7 +69,7 @@ def clearance_share(scatter: Scatter, diametral: float) -> float:
     if diametral >= scatter.high - _HAIR:
         return 1.0
     if min(hole, shaft) > _HAIR:
-        return sum(s * max(x, 0.0) ** 2 for x, s in _corners(c, hole, shaft)) / (2 * hole * shaft)
+        return fsum(s * max(x, 0.0) ** 2 for x, s in _corners(c, hole, shaft)) / (2 * hole * shaft)
     return max(c, 0.0) / max(hole + shaft, _HAIR)
 
 
@@ -81,7 +81,7 @@ def _density(scatter: Scatter, diametral: float) -> float:
     hole, shaft = scatter.hole_tolerance, scatter.shaft_tolerance
     if min(hole, shaft) <= _HAIR:
         return 1 / (hole + shaft)
-    return sum(s * max(x, 0.0) for x, s in _corners(diametral - scatter.low, hole, shaft)) / (hole * shaft)
+    return fsum(s * max(x, 0.0) for x, s in _corners(diametral - scatter.low, hole, shaft)) / (hole * shaft)
 
 
 @lru_cache(maxsize=512)

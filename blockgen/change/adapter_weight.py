@@ -19,7 +19,7 @@ def volume_of_adapter(adapter: Adapter) -> float:
     """Return the volume of an adapter, mm3."""
     body, outside = adapter.body, outside_of(adapter)
     radius, edge = body.spigot_diameter / 2, body.chamfer
-    holes = sum(feature_volume(feature, outside) for feature in adapter.features)
+    holes = math.fsum(feature_volume(feature, outside) for feature in adapter.features)
     if adapter.kind == "ring":
         whole = 2 * frustum(radius - edge, radius, edge) + math.pi * radius**2 * (body.thickness - 2 * edge)
     else:

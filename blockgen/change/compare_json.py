@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from math import fsum
 from typing import Any
 
 from blockgen.change.compare_data import Change, Comparison, Document, Entry, Lump, Side, Volumes, changed, unchanged
@@ -76,8 +77,8 @@ def _volumes(volumes: Volumes) -> dict[str, Any]:
         "unit": "mm3",
         "old": volumes.old,
         "new": volumes.new,
-        "added": sum(lump.volume for lump in volumes.added),
-        "removed": sum(lump.volume for lump in volumes.removed),
+        "added": fsum(lump.volume for lump in volumes.added),
+        "removed": fsum(lump.volume for lump in volumes.removed),
         "added_pieces": [_lump(lump) for lump in volumes.added],
         "removed_pieces": [_lump(lump) for lump in volumes.removed],
     }

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from math import fsum
 
 from blockgen.change import compare_rows as rows
 from blockgen.change.compare_data import Comparison, Side, Volumes
@@ -64,8 +65,8 @@ def volume_rows(volumes: Volumes) -> list[tuple[str, ...]]:
     """Return the volumes in mm3 and cm3."""
     sums = {
         "old block": volumes.old,
-        "removed": sum(lump.volume for lump in volumes.removed),
-        "added": sum(lump.volume for lump in volumes.added),
+        "removed": fsum(lump.volume for lump in volumes.removed),
+        "added": fsum(lump.volume for lump in volumes.added),
         "new block": volumes.new,
     }
     return [(what, f"{volume:.0f}", f"{volume / 1000:.2f}") for what, volume in sums.items()]

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from math import fsum
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -237,7 +238,7 @@ def _fill(axes: Axes, shapes: Sequence[Facets], plane: tuple[int, int], across: 
 def _draw_legend(figure: Figure, volumes: Volumes) -> None:
     from matplotlib.patches import Patch
 
-    removed, added = (sum(lump.volume for lump in lumps) for lumps in (volumes.removed, volumes.added))
+    removed, added = (fsum(lump.volume for lump in lumps) for lumps in (volumes.removed, volumes.added))
     handles = [
         Patch(facecolor=(*_STEEL, 0.35), edgecolor=_INK, label=f"old block: {_volume(volumes.old)}"),
         Patch(facecolor=(*REMOVED, 0.55), edgecolor=_dark(REMOVED), hatch="////", label=f"removed: {_volume(removed)}"),

@@ -47,7 +47,7 @@ class Tried:
     @property
     def miss(self) -> tuple[int, float]:
         """How far it is from being possible: number of reasons, then the sum of what is missing."""
-        return len(self.reasons), sum(reason.amount or 1.0 for reason in self.reasons)
+        return len(self.reasons), math.fsum(reason.amount or 1.0 for reason in self.reasons)
 
 
 def try_all(old: Plan, new: Plan) -> list[Tried]:

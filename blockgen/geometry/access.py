@@ -52,7 +52,7 @@ def _screw(plan: Plan, where: str, part: AssemblyPart, fastener: Fastener, solid
 def seat_length(part: AssemblyPart, solids: Solids, axis: Axis) -> float:
     """Return the length of a screw under its head, mm."""
     box = solids[part.id].box
-    return -sum(
+    return -math.fsum(
         min((box[i] - o) * u, (box[i + 3] - o) * u) for i, (o, u) in enumerate(zip(axis.origin, axis.up, strict=True))
     )
 

@@ -104,7 +104,7 @@ def plate_solid(outline: Outline, features: Sequence[Feature]) -> AdapterSolid:
         named = _traced(fuse, whole, [*((_PLATE_FACES.get(i, i), f) for i, f in named), *of_spigot])
         solid, named = _cut(whole, named, features)
     spigot_volume = frustum(radius - edge, radius, edge) + math.pi * radius**2 * (outline.spigot_length - edge)
-    holes = sum(feature_volume(feature, outline.body) for feature in features)
+    holes = math.fsum(feature_volume(feature, outline.body) for feature in features)
     return _checked(solid, named, body_volume(outline.body) + spigot_volume - holes)
 
 

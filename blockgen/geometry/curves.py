@@ -56,4 +56,4 @@ def length_of(curve: Curve) -> float:
         return math.dist(curve.start, curve.end)
     if isinstance(curve, ArcCurve):
         return curve.radius * math.radians(curve.end_deg - curve.start_deg)
-    return sum(math.dist(*pair) for pair in pairwise(curve.points))
+    return math.fsum(math.dist(*pair) for pair in pairwise(curve.points))

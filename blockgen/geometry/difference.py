@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from math import fsum
 
 from OCP.BRepAlgoAPI import BRepAlgoAPI_Cut
 from OCP.gp import gp_Trsf, gp_Vec
@@ -52,7 +53,7 @@ def lacking(first: TopoDS_Shape, *others: TopoDS_Shape) -> tuple[Lump, ...]:
 
 def volume_in(lumps: Sequence[Lump]) -> float:
     """Return the volume of all pieces, mm3."""
-    return sum(lump.volume for lump in lumps)
+    return fsum(lump.volume for lump in lumps)
 
 
 def moved(shape: TopoDS_Shape, along: float) -> TopoDS_Shape:

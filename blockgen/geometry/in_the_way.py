@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Iterable, Sequence
+from math import fsum
 
 from blockgen.geometry.kernel import bounding_box
 from blockgen.geometry.meeting import common_solids, meets
@@ -37,7 +38,7 @@ def free_length(axis: Axis, tool: SolidPart, start: float, needed: float, blocki
 
 def _first(axis: Axis, box: Sequence[float]) -> float:
     """Return the least station of a box along an axis that lies along x, y or z, mm; near enough for others."""
-    return sum(
+    return fsum(
         min((box[i] - axis.origin[i]) * axis.up[i], (box[i + 3] - axis.origin[i]) * axis.up[i]) for i in range(3)
     )
 

@@ -136,11 +136,11 @@ def seat_of(part: AssemblyPart) -> tuple[Point, Point]:
 
 def _top(box: Box, up: Point) -> float:
     """Return how far a box reaches along a direction, mm."""
-    return sum(max(box[i] * up[i], box[i + 3] * up[i]) for i in range(3))
+    return math.fsum(max(box[i] * up[i], box[i + 3] * up[i]) for i in range(3))
 
 
 def _along(point: Point, up: Point) -> float:
-    return sum(a * b for a, b in zip(point, up, strict=True))
+    return math.fsum(a * b for a, b in zip(point, up, strict=True))
 
 
 def _motor(plan: Plan, solids: Solids) -> Iterator[Clearance]:

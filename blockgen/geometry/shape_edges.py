@@ -52,7 +52,7 @@ class Surface:
         if self.kind == "plane":
             return self.axis
         from_origin = tuple(p - o for p, o in zip(point, self.origin, strict=True))
-        along = sum(v * a for v, a in zip(from_origin, self.axis, strict=True))
+        along = math.fsum(v * a for v, a in zip(from_origin, self.axis, strict=True))
         x, y, z = (v - along * a for v, a in zip(from_origin, self.axis, strict=True))
         size = math.hypot(x, y, z)
         if size < _SAME:
@@ -174,7 +174,7 @@ def _parts_one_surface(edge: Edge, surfaces: tuple[Surface, ...]) -> bool:
     if one.kind == "plane":
         return True
     apart = [b - a for a, b in zip(one.origin, other.origin, strict=True)]
-    along = sum(v * a for v, a in zip(apart, one.axis, strict=True))
+    along = math.fsum(v * a for v, a in zip(apart, one.axis, strict=True))
     aside = math.dist(apart, [along * a for a in one.axis])
     same_radius = one.kind == "cone" or abs(one.radius - other.radius) < _SAME
     return aside < _SAME and same_radius

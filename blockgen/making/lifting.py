@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from math import fsum
 
 from blockgen.making.practice import decided
 from blockgen.making.stock import Stock
@@ -39,7 +40,7 @@ def lifting(plan: Plan, stock: Stock) -> tuple[tuple[Load, ...], tuple[Record, .
     known = [key for key in _WITH if plan.text(key)]
     if "motor.mass" not in known:
         return tuple(loads), ()
-    total = stock.finished_mass + sum(plan.number(key) for key in known)
+    total = stock.finished_mass + fsum(plan.number(key) for key in known)
     words = " and ".join(key.partition(".")[0] for key in known)
     finished = next(record for record in stock.records if record.key == "making.finished_mass")
     rule = " + ".join(("making.finished_mass", *known))

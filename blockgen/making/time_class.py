@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from math import fsum
 from typing import Literal
 
 from blockgen.making.practice import PRACTICE, constant, decided
@@ -56,7 +57,7 @@ def time_class(plan: Plan, stock: Stock, found: tuple[Setup, ...]) -> TimeClass:
     Source: common practice, no source; every rate is a record of its own.
     """
     parts = _parts(plan, stock, found)
-    minutes = sum(part.minutes for part in parts)
+    minutes = fsum(part.minutes for part in parts)
     name = class_of(minutes)
     return TimeClass(name, minutes, parts, _records(plan, stock, parts, name))
 
@@ -93,7 +94,7 @@ def _records(plan: Plan, stock: Stock, parts: tuple[Part, ...], name: Name) -> t
     facts = {part.what: (part.count, "") for part in parts[1:] if part.what != "deep window"}
     using: tuple[str | Record, ...] = (removed, *(f"making.{rate}" for rate in rates), "window_cut_depth",
              "block.cutter_diameter", "practice.cut_depth_ratio")  # fmt: skip
-    minutes = decided(plan, "machining_time", round(sum(p.minutes for p in parts)), "min", _RULE, using, facts)
+    minutes = decided(plan, "machining_time", round(fsum(p.minutes for p in parts)), "min", _RULE, using, facts)
     limits = [PRACTICE[f"making.{key}_from"] for key in ("usual", "long", "very_long")]
     rule = "short, usual, long, very long by making.machining_time; an estimate"
     return minutes, decided(plan, "time_class", name, "", rule, (minutes, *limits))

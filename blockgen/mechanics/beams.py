@@ -50,7 +50,7 @@ def spanning_stiffness(width: float, span: float, thickness: float, modulus: flo
 
 def in_series(*stiffnesses: float) -> float:
     """Return the stiffness of springs in series, in the unit of the parts."""
-    return 1 / sum(1 / k for k in stiffnesses)
+    return 1 / math.fsum(1 / k for k in stiffnesses)
 
 
 def strip_rotation_stiffness(width: float, height: float, thickness: float, modulus: float) -> float:

@@ -46,11 +46,12 @@ def face_of_boxes(boxes: Sequence[Box]) -> Face:
         ValueError: nothing is left.
     """
     areas = [b.sign * (b.high[0] - b.low[0]) * (b.high[1] - b.low[1]) for b in boxes]
-    area = sum(areas)
+    area = math.fsum(areas)
     if area <= 0:
         raise ValueError("nothing of the face is left to stand on: the window takes all of it")
-    centre = tuple(sum(a * _middle(b, i) for a, b in zip(areas, boxes, strict=True)) / area for i in (0, 1))
-    inertia = [sum(a * _second_moment(b, i, centre[i]) for a, b in zip(areas, boxes, strict=True)) for i in (0, 1)]
+    centre = tuple(math.fsum(a * _middle(b, i) for a, b in zip(areas, boxes, strict=True)) / area for i in (0, 1))
+    weighed = list(zip(areas, boxes, strict=True))
+    inertia = [math.fsum(a * _second_moment(b, i, centre[i]) for a, b in weighed) for i in (0, 1)]
     low, high = boxes[0].low, boxes[0].high
     corners = tuple((u, v) for u in (low[0], high[0]) for v in (low[1], high[1]))
     return Face(area, (centre[0], centre[1]), inertia[0], inertia[1], corners)

@@ -21,7 +21,7 @@ def pattern_centre(positions: Sequence[Vector]) -> Vector:
     if not positions:
         raise ValueError("no screw positions: a pattern needs at least one screw")
     count = len(positions)
-    return sum(x for x, _ in positions) / count, sum(y for _, y in positions) / count
+    return math.fsum(x for x, _ in positions) / count, math.fsum(y for _, y in positions) / count
 
 
 def screw_pattern_inertia(positions: Sequence[Vector]) -> float:
@@ -31,7 +31,7 @@ def screw_pattern_inertia(positions: Sequence[Vector]) -> float:
         ValueError: there is no screw.
     """
     centre_x, centre_y = pattern_centre(positions)
-    return sum((x - centre_x) ** 2 + (y - centre_y) ** 2 for x, y in positions)
+    return math.fsum((x - centre_x) ** 2 + (y - centre_y) ** 2 for x, y in positions)
 
 
 def moment_about_centre(positions: Sequence[Vector], force: Vector, point: Vector) -> float:
@@ -120,7 +120,7 @@ def tilting_loads(distances: Sequence[float], moment: float) -> tuple[float, ...
 
     Source: elementary statics: dF_i = M x_i / sum x^2.
     """
-    inertia = sum(x * x for x in distances)
+    inertia = math.fsum(x * x for x in distances)
     if inertia == 0:
         raise ValueError("every screw stands on the tilting axis: none can hold a moment, spread them")
     return tuple(1000 * moment * x / inertia for x in distances)

@@ -35,7 +35,7 @@ def reference_volume(plan: Plan) -> float:
             than two cavities meet at one place.
     """
     body = plan.body
-    removed = sum(feature_volume(feature, body) + run_out_volume(feature, plan) for feature in plan.features)
+    removed = math.fsum(feature_volume(feature, body) + run_out_volume(feature, plan) for feature in plan.features)
     return body_volume(body) - removed + _relief_overlaps(plan)
 
 
@@ -76,7 +76,7 @@ def feature_volume(feature: Feature, body: Body) -> float:
     """Return what one cavity takes out of the uncut block up to its nominal end, mm3."""
     if feature.pocket is not None:
         return _pocket_volume(feature.pocket, body)
-    return sum(frustum(s.start_radius, s.end_radius, s.end - s.start) for s in feature.profile)
+    return math.fsum(frustum(s.start_radius, s.end_radius, s.end - s.start) for s in feature.profile)
 
 
 def pocket_box(pocket: Pocket, body: Body) -> tuple[Point, Point, Sides]:
@@ -255,7 +255,7 @@ def _relief_overlaps(plan: Plan) -> float:
     for relief in plan.features:
         if relief.kind == "relief" and relief.pocket is not None:
             low, high, _ = pocket_box(relief.pocket, plan.body)
-            total += sum(_shared(low, high, other) for other in plan.features if other.kind != "relief")
+            total += math.fsum(_shared(low, high, other) for other in plan.features if other.kind != "relief")
     return total
 
 
@@ -264,7 +264,7 @@ def _shared(low: Point, high: Point, other: Feature) -> float:
         return _shared_with_window(low, high, other.pocket) if other.pocket.axis == "z" else 0.0
     if direction_index(other.axis) != 2:
         return 0.0
-    return sum(_shared_with_piece(low, high, other, piece) for piece in other.profile)
+    return math.fsum(_shared_with_piece(low, high, other, piece) for piece in other.profile)
 
 
 def _shared_with_window(low: Point, high: Point, window: Pocket) -> float:

@@ -11,12 +11,19 @@ from blockgen.outputs import show
 from blockgen.outputs.tidy import tidy
 
 COLUMNS = ("Change", "Stiffness", "Tilt", "Frequency", "Mass", "New warnings")
-LEAD = (
-    f"Each change alone, on one coarse mesh, at the worst of all supports with free flanges; differences below "
-    f"{NOISE:.0%} may come from the mesh. Changes that break a check, or lose in one respect what they gain in "
-    "another, are left out."
-)
 NOTHING = "No single change of walls, window, outside or base screws gains more than the mesh may feign."
+
+
+def lead(advice: Sequence[Advice]) -> str:
+    """Return what the figures are, in words: the mesh, its error band, and what is left out."""
+    worths = [advice[0].before, *(one.worth for one in advice)]
+    fewest, most = (of(worth.unknowns for worth in worths) for of in (min, max))
+    return (
+        f"Each change alone, at the worst of all supports with free flanges, on one coarse mesh of {fewest} to {most} "
+        f"unknowns. The band of a figure by itself is up to ±{max(worth.band for worth in worths):.0%}; meshes err "
+        f"alike, so that differences above {NOISE:.0%} count. Changes that break a check, or lose in one respect what "
+        "they gain in another, are left out."
+    )
 
 
 def advice_rows(advice: Sequence[Advice]) -> Iterator[tuple[str, ...]]:

@@ -4,27 +4,29 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import asdict
+from dataclasses import asdict, replace
 from typing import Any
 
-from blockgen.evidence.stiffness.extrapolate import Estimate
+from blockgen.evidence.stiffness.estimate import Estimate
+from blockgen.evidence.stiffness.field import Field
 from blockgen.evidence.stiffness.result import Across, CaseResult, Stiffness, Variant
 from blockgen.outputs.tidy import tidy
 
-COLUMNS = ("Support", "Flanges", "Axial N/um", "Tilt urad", "Offset um", "First frequencies Hz", "Stress MPa")
+COLUMNS = ("Support", "Flanges", "Axial N/um", "Tilt urad", "Offset um", "First frequencies Hz", "Stress MPa", "Mesh")
 SHARE_COLUMNS = ("Screw", "Along the base N", "Lift N", "Support and load of the greatest lift")
 UNITS = "stiffness N/um, offset mm, slope rad, force N, stress MPa, frequency Hz, place mm"
 
 
 def lead(stiffness: Stiffness) -> str:
     """Return what the figures are, in words."""
-    sizes = " and ".join(f"{mesh.unknowns}" for mesh in stiffness.meshes[-2:])
     met = "met" if stiffness.band <= stiffness.band_asked else "NOT met: the finest mesh was used up"
     return (
-        f"Each figure is that of the worst load, with half its error band from the last two meshes "
-        f"({sizes} unknowns). Asked for {stiffness.band_asked:.1%} where a figure is judged: {met}, "
-        f"{stiffness.band:.1%}. No support is the unfavourable one in every respect, so the checks take the worst of "
-        "all. Tilt and offset are those of the motor bore against the bearing bore."
+        "Each figure is that of the worst load, with half its error band. All supports are solved on a coarse mesh, "
+        "those at which a figure is judged on meshes that are finer where the error lies too. The last column tells "
+        "the unknowns of the finest one; the bands of a coarse mesh are wide. Asked for "
+        f"{stiffness.band_asked:.1%} where a figure is judged: {met}, {stiffness.band:.1%}. No support is the "
+        "unfavourable one in every respect, so the checks take the worst of all. Tilt and offset are those of the "
+        "motor bore against the bearing bore."
     )
 
 
@@ -39,7 +41,8 @@ def variant_rows(stiffness: Stiffness) -> Iterator[tuple[str, ...]]:
             _longest(variant, lambda case: case.slope, 1e6),
             _longest(variant, lambda case: case.offset, 1e3),
             ", ".join(f"{f.value:.0f}" for f in variant.frequencies) or "-",
-            f"{stress.value:.2g}",
+            _with_band(stress, 1.0),
+            f"{variant.unknowns}",
         )
 
 
@@ -70,5 +73,14 @@ def with_stiffness(document: Mapping[str, Any], stiffness: Stiffness | None) -> 
     """Return the summary with the stiffness where there is one."""
     if stiffness is None:
         return dict(document)
-    part: dict[str, Any] = tidy({"units": UNITS, **asdict(stiffness)})
+    part: dict[str, Any] = tidy({"units": UNITS, **asdict(replace(stiffness, field=None))})
+    part["field"] = _about(stiffness.field)
     return {**document, "stiffness": part}
+
+
+def _about(field: Field | None) -> dict[str, Any] | None:
+    """Return what a field is of; its points and triangles would outweigh all else."""
+    if field is None:
+        return None
+    sizes = {"points": len(field.points), "triangles": len(field.triangles)}
+    return {"case": field.case, "support": field.support, "flanges": field.flanges, **sizes}

@@ -100,7 +100,7 @@ def crosswise(holes: Sequence[Feature]) -> tuple[str, ...]:
     left = {hole.id: hole.position for hole in holes}
     if not left:
         return ()
-    middle: Point = tuple(sum(p[i] for p in left.values()) / len(left) for i in range(3))  # type: ignore[assignment]
+    middle: Point = tuple(math.fsum(p[i] for p in left.values()) / len(left) for i in range(3))  # type: ignore[assignment]
     # Ids are in order of their number as long as the features are.
     at = min(left, key=lambda name: round(math.dist(left[name], middle), 6))
     order = [at]

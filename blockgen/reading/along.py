@@ -212,7 +212,7 @@ def _levels(planes: Sequence[PlaneFace], direction: Vector) -> tuple[Level, ...]
                 gathered[-1].append((height, plane))
             else:
                 gathered.append([(height, plane)])
-        found += [Level(sum(h for h, _ in g) / len(g), up, tuple(p for _, p in g)) for g in gathered]
+        found += [Level(math.fsum(h for h, _ in g) / len(g), up, tuple(p for _, p in g)) for g in gathered]
     return tuple(sorted(found, key=lambda level: (level.height, level.up)))
 
 

@@ -273,7 +273,7 @@ def _sweep(line: Sequence[Vector], point: Vector, direction: Vector) -> float:
     """Return the angle that a line of points goes about the axis, deg."""
     spokes = [square_to(minus(p, point), direction) for p in line]
     turns = (math.atan2(dot(cross(a, b), direction), dot(a, b)) for a, b in pairwise(spokes))
-    return abs(math.degrees(sum(turns)))
+    return abs(math.degrees(math.fsum(turns)))
 
 
 def point_at(face: TurnedFace, along: float) -> Vector:

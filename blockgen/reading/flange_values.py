@@ -133,7 +133,7 @@ def _pattern(mounting: Mounting, part: Part, *, inch_file: bool) -> Iterator[Fou
         yield _angle(holes, places, mounting, sure)
     elif holes.form == "rectangle":
         for key, i in (("bolt_spacing_y", 0), ("bolt_spacing_z", 1)):
-            size = 2 * sum(abs(p[i]) for p in places) / len(places)
+            size = 2 * math.fsum(abs(p[i]) for p in places) / len(places)
             yield sized(key, size, sure, f"four holes in a rectangle{rival}", about, inch_file=inch_file)
     else:
         pairs = tuple((tidy(y), tidy(z)) for y, z in places)
@@ -145,7 +145,7 @@ def _angle(holes: HolePattern, places: list[tuple[float, float]], mounting: Moun
     step = 360.0 / len(holes.bores)
     angles = [math.degrees(math.atan2(z, y)) % step for y, z in places]
     base = angles[0]
-    mean = base + sum((a - base + step / 2) % step - step / 2 for a in angles) / len(angles)
+    mean = base + math.fsum((a - base + step / 2) % step - step / 2 for a in angles) / len(angles)
     angle = round(mean % step, 3) % step
     told = mounting.evidence[-1]
     fair = at_most(sure, "high" if "straight side" in told else "fair")

@@ -114,7 +114,7 @@ def _bore(view: Along, foot: Vector, chain: Sequence[Band]) -> Bore | None:
     sides = [b for b in chain if b.kind == "cylinder" and b.height > _TOUCH and b.radius * 2 <= _WIDEST]
     least = min((b.radius for b in sides), default=0.0)
     narrow = [b for b in sides if b.radius - least < SAME_SIZE / 2]
-    sweep = min(sum(b.sweep for b in narrow), 360.0)
+    sweep = min(math.fsum(b.sweep for b in narrow), 360.0)
     if not narrow or sweep < LEAST_SWEEP:
         return None
     first, last = chain[0], max(chain, key=lambda b: b.high)
@@ -200,7 +200,7 @@ def _off(bore: Bore, foot: Vector) -> float:
 
 
 def _pattern(bores: Sequence[Bore], foot: Vector) -> HolePattern:
-    radius = sum(_off(b, foot) for b in bores) / len(bores)
+    radius = math.fsum(_off(b, foot) for b in bores) / len(bores)
     strays = {"circle": _stray_on_circle(bores, foot, radius), "rectangle": _stray_of_rectangle(bores, foot)}
     form: Form = next((f for f in ("circle", "rectangle") if strays[f] < _STRAY), "free")
     residual = strays.get(form, max(abs(_off(b, foot) - radius) for b in bores))
@@ -212,7 +212,7 @@ def _stray_on_circle(bores: Sequence[Bore], foot: Vector, radius: float) -> floa
     angles = _angles(bores, foot)
     step = 2 * math.pi / len(bores)
     off = [a - i * step for i, a in enumerate(angles)]
-    middle = sum(off) / len(off)
+    middle = math.fsum(off) / len(off)
     strays = [abs(o - middle) * radius for o in off]
     return max(*strays, *(abs(_off(b, foot) - radius) for b in bores))
 

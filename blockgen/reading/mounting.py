@@ -183,7 +183,7 @@ def _about(view: Along, line: AxisLine, bores: dict[int, list[Bore]]) -> Iterato
         cell = round(level.height)
         near = [b for c in (cell - 1, cell, cell + 1) for b in bores.get(c, ())] if level.up else []
         found = patterns_at(near, line.foot, level.height) if len(near) > 1 else []
-        area = sum(area_of(f.face) for f in level.faces) if found else 0.0
+        area = math.fsum(area_of(f.face) for f in level.faces) if found else 0.0
         for pattern in sorted(found, key=lambda p: -_pattern_points(p))[:_MOST_PATTERNS]:
             yield _candidate(view, line, level, pattern, area)
 
@@ -239,7 +239,7 @@ def ranked(found: Sequence[_Candidate]) -> list[tuple[float, _Candidate]]:
     if not found:
         return []
     most = [max(*column, 1e-9) for column in zip(*map(_sizes, found), strict=True)]
-    scored = [(_points(c) + sum(s / m for s, m in zip(_sizes(c), most, strict=True)), c) for c in found]
+    scored = [(_points(c) + math.fsum(s / m for s, m in zip(_sizes(c), most, strict=True)), c) for c in found]
     return sorted(scored, key=lambda entry: -round(entry[0], 6))
 
 

@@ -107,7 +107,7 @@ def outline_of(rim: Sequence[Band], sides: Sequence[Side], up: Vector, axis: Vec
         up: Up on the flange.
         axis: Out of the flange.
     """
-    sweep = min(sum(b.sweep for b in rim), 360.0)
+    sweep = min(math.fsum(b.sweep for b in rim), 360.0)
     if sweep >= _MOSTLY_ROUND:
         diameter = 2 * rim[0].radius
         return Outline("round", diameter, diameter, sum(len(b.faces) for b in rim), sweep, "turned outside")
@@ -180,7 +180,7 @@ def _at_holes(view: Along, height: float, holes: HolePattern) -> Thickness | Non
     stepped = [b.narrow_low > b.low + _TOUCH and b.low_radius > 1.25 * b.diameter / 2 for b in holes.bores]
     backs = [_back(view, b.narrow_low, b.low) if s else b.low for s, b in zip(stepped, holes.bores, strict=True)]
     depths = [height - back for back in backs]
-    mean = sum(depths) / len(depths)
+    mean = math.fsum(depths) / len(depths)
     spread = max(abs(d - mean) for d in depths)
     if spread > 0.5 or mean > _THICKEST:
         return None
@@ -239,7 +239,7 @@ def _flat_bodies(view: Along, foot: Vector, height: float, deep: float, flange: 
     for one, other in combinations(along_flange or sides, 2):
         distances = [p.offset - dot(p.normal, foot) for p in (one, other)]
         if dot(one.normal, other.normal) < -1 + 1e-5 and abs(distances[0] - distances[1]) < _TOUCH:
-            yield 2 * (area_of(one.face) + area_of(other.face)), sum(distances), 2
+            yield 2 * (area_of(one.face) + area_of(other.face)), math.fsum(distances), 2
 
 
 def _is_long(plane: PlaneFace, view: Along, height: float, deep: float) -> bool:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from math import fsum
 from typing import Literal
 
 from blockgen.reading.along import AxisLine, Band
@@ -52,7 +53,7 @@ def proud_pilot(line: AxisLine, height: float, widest: float) -> Pilot | None:
         return None
     radius = max(b.radius for b in standing)
     same = [b for b in standing if radius - b.radius < 0.01]
-    sweep = min(sum(b.sweep for b in same), 360.0)
+    sweep = min(fsum(b.sweep for b in same), 360.0)
     if sweep < _LEAST_SWEEP:
         return None
     top = _end(solid, max(b.high for b in same), radius)
@@ -89,7 +90,7 @@ def recessed_pilot(line: AxisLine, height: float, narrowest: float, widest: floa
         return None
     radius = max(b.radius for b in sunk)
     same = [b for b in sunk if radius - b.radius < 0.01]
-    sweep = min(sum(b.sweep for b in same), 360.0)
+    sweep = min(fsum(b.sweep for b in same), 360.0)
     if sweep < _LEAST_SWEEP:
         return None
     faces = tuple(f for b in same for f in b.faces)

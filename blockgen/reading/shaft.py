@@ -99,11 +99,11 @@ def _runs(bands: Sequence[Band], from_height: float) -> dict[float, list[Band]]:
         if _exposed([band], from_height) > _TOUCH:
             same = next((r for r in runs if abs(r - band.radius) < _SAME), band.radius)
             runs[same].append(band)
-    return {r: of for r, of in runs.items() if sum(b.sweep for b in of) > 90.0}
+    return {r: of for r, of in runs.items() if math.fsum(b.sweep for b in of) > 90.0}
 
 
 def _exposed(bands: Sequence[Band], from_height: float) -> float:
-    return sum(max(b.high - max(b.low, from_height), 0.0) * min(b.sweep / 360.0, 1.0) for b in bands)
+    return math.fsum(max(b.high - max(b.low, from_height), 0.0) * min(b.sweep / 360.0, 1.0) for b in bands)
 
 
 def _others(runs: dict[float, list[Band]], radius: float) -> tuple[float, ...]:

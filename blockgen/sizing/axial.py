@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
+from math import fsum
 from typing import Literal
 
 Kind = Literal["c_min", "c_max", "d_min", "d_max", "l_min", "l_max"]
@@ -39,13 +40,13 @@ class Bound:
 
     def value(self, facts: Mapping[str, float]) -> float:
         """Return the bound in mm."""
-        return sum([factor * facts[key] for key, factor in self.terms])
+        return fsum([factor * facts[key] for key, factor in self.terms])
 
     def tolerance(self, tolerances: Mapping[str, float]) -> float:
         """Return the worst-case tolerance of the bound in mm: that of its own terms and of the distance it bounds."""
         if not tolerances:
             return 0.0
-        own = sum([abs(factor) * tolerances.get(key, 0.0) for key, factor in self.terms])
+        own = fsum([abs(factor) * tolerances.get(key, 0.0) for key, factor in self.terms])
         return own + tolerances.get(self.kind[0], 0.0)
 
 
@@ -156,7 +157,7 @@ def conflicts(
     values, owners = tightest(bounds, facts, tolerances or {})
     found = []
     for kinds in _CYCLES:
-        deficit = sum(values[k] if k in LOWER else -values[k] for k in kinds)
+        deficit = fsum(values[k] if k in LOWER else -values[k] for k in kinds)
         if deficit > EPSILON:
             found.append(Cycle(tuple(owners[k] for k in kinds), deficit))
     return tuple(sorted(found, key=lambda c: (len(c.bounds), -c.deficit)))
@@ -170,7 +171,7 @@ def is_irreducible(cycle: Cycle, facts: Mapping[str, float]) -> bool:
 
 def slope(cycle: Cycle, key: str) -> float:
     """Return by how many mm the deficit grows when a fact grows by 1 mm."""
-    return sum(
+    return fsum(
         factor if bound.kind in LOWER else -factor
         for bound in cycle.bounds
         for name, factor in bound.terms

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from blockgen.record import Band, Ledger
-from blockgen.sizing.axial import Bound, Layout
+from blockgen.sizing.axial import EPSILON, Bound, Layout
 from blockgen.sizing.family import Member, as_mounted, enter_member, renamed, title_of
 from blockgen.sizing.family_axial import Motor, SharedTask
 from blockgen.sizing.layout import AxialTask, axial_task, fit_walls, require_feasible
@@ -195,8 +195,8 @@ def enter_coupling(ledger: Ledger, layout: Layout, tight: Layout) -> None:
     length = ledger.number("length")
     low, high = layout.coupling_range(length)
     inner = tight.coupling_range(length)
-    if inner[0] <= inner[1]:
-        low, high = inner
+    if inner[0] <= inner[1] + EPSILON:
+        low, high = min(inner), max(inner)
     position = round(nearest_inside(low, high, (0.5, 0.1)), 6)
     for key, value, rule in (
         ("coupling_low", low, "greater of what the bearing side asks and the length less what the motor side allows"),

@@ -107,6 +107,6 @@ def _expected_slip(ledger: Ledger, records: Records, cases: tuple[tuple[Force, .
         return base_slip(records, ledger.points("base.hole_positions"), sure)
     friction, least = ledger.number("base.friction"), math.inf
     for forces in cases:
-        along, across, up = (sum(f.vector[i] for f in forces) for i in (0, 1, 2))
+        along, across, up = (math.fsum(f.vector[i] for f in forces) for i in (0, 1, 2))
         least = min(least, slip_safety(count * sure, max(up, 0.0), friction, math.hypot(along, across)))
     return least

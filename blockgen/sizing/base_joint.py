@@ -88,8 +88,8 @@ def group_slip(shares: Iterable[Shares], friction: float, sure: float) -> float:
     """
     least = math.inf
     for case in shares:
-        along = math.hypot(sum(x for x, _, _ in case), sum(y for _, y, _ in case))
-        lift = sum(max(z, 0.0) for _, _, z in case)
+        along = math.hypot(math.fsum(x for x, _, _ in case), math.fsum(y for _, y, _ in case))
+        lift = math.fsum(max(z, 0.0) for _, _, z in case)
         least = min(least, slip_safety(len(case) * sure, lift, friction, along))
     return least
 

@@ -69,5 +69,5 @@ def torque_slip(positions: Positions, sure: float, friction: float, torque: floa
 
     Source: elementary statics, friction taken at each screw: S = mu F_V sum r / M.
     """
-    held = friction * sure * sum(math.hypot(*place) for place in positions) / 1000
+    held = friction * sure * math.fsum(math.hypot(*place) for place in positions) / 1000
     return math.inf if torque == 0 else held / abs(torque)

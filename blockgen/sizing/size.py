@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import replace
+from math import fsum
 
 from blockgen.errors import InfeasibleError, InputError, Problem
 from blockgen.mechanics.ligaments import map_of
@@ -97,7 +98,7 @@ def _with_first_motor(records: Mapping[str, Record], *, brief: bool) -> Plan:
     around = surroundings(features)
     dowels = dowel_features(ledger, parts.screw, positions, around, body)
     around = (*around, *surroundings(dowels))
-    volume = body_volume(body) - sum(feature_volume(feature, body) for feature in (*features, *dowels))
+    volume = body_volume(body) - fsum(feature_volume(feature, body) for feature in (*features, *dowels))
     mass = volume * 1e-9 * parts.block.density
     around = (*around, *surroundings(lifting_features(ledger, mass, positions, around, body)))
     plate = base_plate_features(ledger, parts.screw, positions, dowels)

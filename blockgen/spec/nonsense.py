@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
+from math import fsum
 
 from blockgen.errors import Problem
 from blockgen.record import Record
@@ -217,7 +218,7 @@ def _walls(facts: Facts) -> Iterator[Problem]:
         known = [p for p in parts if facts.has(p)]
         if not known or not facts.has(whole):
             continue
-        rest = facts.number(whole) - sum(map(facts.number, known))
+        rest = facts.number(whole) - fsum(map(facts.number, known))
         if rest < -_HAIR or (rest < _HAIR and len(known) < len(parts)):
             yield facts.problem([whole, *dict.fromkeys(known)], f"a {whole.split('.')[1]} that holds walls and window")
 

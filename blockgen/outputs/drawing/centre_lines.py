@@ -78,7 +78,8 @@ def _lengthened(a: Point, b: Point, by: float) -> Line:
 
 def _faces(view: View, feature: Feature) -> bool:
     """Tell whether a hole's mouth looks out of the sheet."""
-    return sum(a * b for a, b in zip(sight(view.name), feature.axis, strict=True)) < -0.5 and view.name != "section"
+    towards = math.fsum(a * b for a, b in zip(sight(view.name), feature.axis, strict=True))
+    return towards < -0.5 and view.name != "section"
 
 
 def _below(view: View, feature: Feature) -> bool:

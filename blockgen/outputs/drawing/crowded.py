@@ -7,6 +7,7 @@ out where one looks along the thread.
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
+from math import fsum
 
 from blockgen.geometry.curves import ArcCurve, Curve, Segment
 from blockgen.outputs.drawing.views import AXES, Point3, View
@@ -41,7 +42,7 @@ def _rings(view: View, plan: Plan) -> Iterator[tuple[float, float, float]]:
     """Yield middle and radius of the chamfered mouths that one looks into, true mm."""
     for feature in plan.features:
         chamfer = mouth_chamfer(feature)
-        if chamfer and abs(sum(a * b for a, b in zip(sight(view.name), feature.axis, strict=True))) > 0.5:
+        if chamfer and abs(fsum(a * b for a, b in zip(sight(view.name), feature.axis, strict=True))) > 0.5:
             wide = feature.profile[0].start_radius - feature.profile[0].end_radius
             if feature.thread or wide * view.scale < LEAST_SPACE:
                 yield *view.flat(*feature.position), feature.profile[0].start_radius
@@ -76,7 +77,7 @@ def _turned(way: Point3) -> Point3:
 def _mouths(plan: Plan, out: Point3) -> Iterator[float]:
     """Yield the depths of the chamfered mouths that open in a direction, mm."""
     for feature in plan.features:
-        if mouth_chamfer(feature) and sum(a * b for a, b in zip(feature.axis, out, strict=True)) < -0.5:
+        if mouth_chamfer(feature) and fsum(a * b for a, b in zip(feature.axis, out, strict=True)) < -0.5:
             yield mouth_chamfer(feature)
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from math import fsum
 from typing import TYPE_CHECKING, Literal
 
 from blockgen.outputs.drawing.lettering import FONTS, FontName
@@ -53,8 +54,8 @@ def set_up(document: Drawing, sheet: Sheet, status: str, decimal_sign: DecimalSi
         document.header.custom_vars.append(name, "".join(c if c.isprintable() else " " for c in text))
     document.appids.new(APPLICATION)
     for pen, dashes in DASHES.items():
-        document.linetypes.new(pen, dxfattribs={"description": pen, "length": sum(dashes)}).setup_pattern(
-            [sum(dashes), *(length if k % 2 == 0 else -length for k, length in enumerate(dashes))]
+        document.linetypes.new(pen, dxfattribs={"description": pen, "length": fsum(dashes)}).setup_pattern(
+            [fsum(dashes), *(length if k % 2 == 0 else -length for k, length in enumerate(dashes))]
         )
     for font in FONTS:
         document.styles.new(STYLE[font], dxfattribs={"font": f"{font}.ttf"})

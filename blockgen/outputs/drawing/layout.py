@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from math import fsum
 
 from blockgen.outputs.drawing.box import Box
 from blockgen.outputs.drawing.placement import NoRoomError
@@ -49,8 +50,8 @@ def layout(body: Body, area: Box, scale: float, projection: str, foot: float) ->
     upright = area.top - area.bottom - height - max(width, height)
     if across < 3 * _LEAST_ACROSS or upright < 3 * _LEAST_UPRIGHT:
         raise NoRoomError("views")
-    a, b, _ = (across * share / sum(_SHARES_ACROSS) for share in _SHARES_ACROSS)
-    gaps = [upright * share / sum(_SHARES_UPRIGHT) for share in _SHARES_UPRIGHT]
+    a, b, _ = (across * share / fsum(_SHARES_ACROSS) for share in _SHARES_ACROSS)
+    gaps = [upright * share / fsum(_SHARES_UPRIGHT) for share in _SHARES_UPRIGHT]
     first, second = area.left + a, area.left + a + wide + b
     box = Box(area.right - column, area.bottom, area.right, area.top)
     third_x = box.left + (column - width) / 2
@@ -64,7 +65,7 @@ def layout(body: Body, area: Box, scale: float, projection: str, foot: float) ->
         rest = upright - (main - area.bottom)
         if rest < 2 * _LEAST_UPRIGHT:
             raise NoRoomError("views")
-        other = main + height + rest * _SHARES_UPRIGHT[1] / sum(_SHARES_UPRIGHT[1:])
+        other = main + height + rest * _SHARES_UPRIGHT[1] / fsum(_SHARES_UPRIGHT[1:])
         ends = {"bearing_end": (first + (wide - width) / 2, main), "motor_end": (third_x, main)}
         column_box = Box(box.left, main + height + 26.0, box.right, box.top)
     corners = {

@@ -75,13 +75,13 @@ def text_width(words: str, height: float) -> float:
         words: The text.
         height: Height of capital letters, mm.
     """
-    return height * sum(letter(character).advance for character in words)
+    return height * math.fsum(letter(character).advance for character in words)
 
 
 def text_box(text: Text) -> Box:
     """Return the box around a text, mm: advance widths along the line, outlines of the letters used across it."""
     letters = [letter(character) for character in text.words]
-    width = text.height * sum(one.advance for one in letters)
+    width = text.height * math.fsum(one.advance for one in letters)
     low = text.height * min((one.low for one in letters), default=0.0)
     high = text.height * max((one.high for one in letters), default=0.0)
     return _turned(text, ((0.0, low), (width, low), (width, high), (0.0, high)))
@@ -109,7 +109,7 @@ def _runs(words: str) -> Iterator[Run]:
     for font, group in groupby(map(letter, words), key=lambda one: one.font):
         letters = list(group)
         yield Run(font, "".join(one.shown for one in letters), start)
-        start += sum(one.advance for one in letters)
+        start += math.fsum(one.advance for one in letters)
 
 
 def missing(words: str) -> tuple[str, ...]:

@@ -75,7 +75,7 @@ def candidates(span: Span, outline: Box, figures: Figures) -> Iterator[Candidate
     a, b = sorted(feet)
     corners = [_local(point, span.angle) for point in ((outline.left, outline.bottom), (outline.right, outline.top))]
     low, high = sorted(point[1] for point in corners)
-    middle = sum(point[0] for point in corners) / 2
+    middle = math.fsum(point[0] for point in corners) / 2
     for rank, side in enumerate(span.sides):
         for number in range(LEVELS):
             level = high + FIRST + STEP * number if side > 0 else low - FIRST - STEP * number

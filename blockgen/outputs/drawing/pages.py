@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from math import fsum
 
 from blockgen.outputs.drawing.lettering import text_width
 from blockgen.outputs.drawing.paper import Paper, paper
@@ -79,9 +80,9 @@ def _taken(part: Part, rows: Sequence[tuple[str, ...]], room: float) -> int:
 def _height(part: Part, rows: Sequence[tuple[str, ...]]) -> float:
     head = LETTER * 1.6 + 1.0
     if not part.columns:
-        return head + sum(len(wrapped(row[0], width() - 2.0, FINE)) * FINE * 1.6 for row in rows) + _GAP
+        return head + fsum(len(wrapped(row[0], width() - 2.0, FINE)) * FINE * 1.6 for row in rows) + _GAP
     titles = [column.title for column in part.columns]
-    return head + sum(row_height(row, part.columns, FINE) for row in (titles, *rows)) + _GAP
+    return head + fsum(row_height(row, part.columns, FINE) for row in (titles, *rows)) + _GAP
 
 
 def sheet(page: Page, name: str, titles: Titles) -> Sheet:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from math import fsum
 
 from blockgen.making.setup_sheet import SetupSheet, SheetTable
 from blockgen.outputs.drawing.figures import Figures
@@ -39,7 +40,7 @@ def _columns(table: SheetTable, rows: Sequence[Sequence[str]]) -> tuple[Column, 
         for number, title in enumerate(table.columns)
     ]
     room = width()
-    share = min(1.0, room / sum(wanted))
+    share = min(1.0, room / fsum(wanted))
     columns = [max(want * share, min(want, 24.0)) for want in wanted]
-    columns[-1] += room - sum(columns)
+    columns[-1] += room - fsum(columns)
     return tuple(Column(title, wide) for title, wide in zip(table.columns, columns, strict=True))

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from math import fsum
 
 from blockgen.outputs.drawing.lettering import text_width
 from blockgen.outputs.drawing.strokes import Line, Pen, Point, Stroke, Text
@@ -47,7 +48,7 @@ def row_height(cells: Sequence[str], columns: Sequence[Column], height: float) -
 
 def table_height(rows: Sequence[Sequence[str]], columns: Sequence[Column], height: float) -> float:
     """Return the height of a table with its heading, mm."""
-    return sum(row_height(cells, columns, height) for cells in ([c.title for c in columns], *rows))
+    return fsum(row_height(cells, columns, height) for cells in ([c.title for c in columns], *rows))
 
 
 def table(
@@ -62,7 +63,7 @@ def table(
         height: Height of capitals, mm.
     """
     x, y = corner
-    width = sum(column.width for column in columns)
+    width = fsum(column.width for column in columns)
     strokes: list[Stroke] = [Line((x, y), (x + width, y), "outline")]
     lines = [[column.title for column in columns], *[list(row) for row in rows]]
     for number, cells in enumerate(lines):

@@ -129,7 +129,7 @@ def _light(patch: Patch) -> Array:
     normals = summed / np.maximum(np.linalg.norm(summed, axis=1, keepdims=True), 1e-12)
     total = OPEN * (GROUND + (SKY - GROUND) * (0.5 + 0.5 * normals[:, 2]))
     for *place, strength in LAMPS:
-        way = [sum(part * axis[i] for part, axis in zip(place, axes(), strict=True)) for i in range(3)]
+        way = [math.fsum(part * axis[i] for part, axis in zip(place, axes(), strict=True)) for i in range(3)]
         total = total + strength * np.maximum(0.0, along(normals, way) / math.hypot(*way))
     brightness: Array = (total / np.pi).reshape(-1, 3)
     return brightness
