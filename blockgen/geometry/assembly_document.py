@@ -35,6 +35,7 @@ from OCP.XCAFDoc import (
 
 from blockgen.errors import KernelError, MachineError
 from blockgen.geometry.kernel import INTEGRATION_ERROR, area_of, kernel_errors
+from blockgen.geometry.kernel_path import to_write
 from blockgen.geometry.step_document import Colour, kernel_settings
 
 Edges = tuple[tuple[TopoDS_Edge, Colour], ...]
@@ -112,7 +113,9 @@ def write_assembly_document(root: Assembly, path: Path) -> None:
         if not writer.Transfer(document, STEPControl_AsIs):
             raise KernelError("the kernel could not translate the assembly to STEP")
         _describe(writer, dict(_descriptions(root)))
-        if writer.Write(str(path)) != IFSelect_RetDone:
+        with to_write(path) as name:
+            written = writer.Write(name) == IFSelect_RetDone
+        if not written:
             raise MachineError(f"cannot write {path}: is there room on the disk, and may you write there?")
 
 

@@ -14,6 +14,7 @@ from OCP.TopoDS import TopoDS_Face, TopoDS_Shape
 
 from blockgen.errors import KernelError, MachineError
 from blockgen.geometry.block import BlockSolid
+from blockgen.geometry.kernel_path import to_write
 from blockgen.plan import Point
 
 DEFLECTION = 0.05
@@ -68,7 +69,9 @@ def write_solid_stl(shape: TopoDS_Shape, path: Path, header: bytes) -> None:
     sure = mesh_solid(shape)
     writer = StlAPI_Writer()
     writer.ASCIIMode = False
-    if not writer.Write(shape, str(path)):
+    with to_write(path) as name:
+        written = writer.Write(shape, name)
+    if not written:
         raise MachineError(f"cannot write {path}: is there room on the disk, and may you write there?")
     raw = path.read_bytes()
     if len(raw) != 84 + 50 * int.from_bytes(raw[80:84], "little"):

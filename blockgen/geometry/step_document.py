@@ -33,6 +33,7 @@ from OCP.XCAFDoc import (
 
 from blockgen.errors import KernelError, MachineError
 from blockgen.geometry.kernel import area_of, centre_of, kernel_errors, volume_of
+from blockgen.geometry.kernel_path import to_write
 
 Colour = tuple[float, float, float]
 
@@ -98,7 +99,9 @@ def write_step_document(part: StepPart, path: Path) -> None:
         if not writer.Transfer(document, STEPControl_AsIs):
             raise KernelError("the kernel could not translate the solid to STEP")
         _describe(writer, part)
-        if writer.Write(str(path)) != IFSelect_RetDone:
+        with to_write(path) as name:
+            written = writer.Write(name) == IFSelect_RetDone
+        if not written:
             raise MachineError(f"cannot write {path}: is there room on the disk, and may you write there?")
 
 

@@ -10,6 +10,7 @@ from blockgen.alignment.buys import Buy, Purchase
 from blockgen.alignment.chain import Alignment, Spread
 from blockgen.alignment.shares import Share
 from blockgen.alignment.use import Reaction
+from blockgen.outputs.tidy import tidy
 
 METHOD = (
     "vectors in the y-z plane at the coupling's centre; percentiles exact by Fourier-Bessel sums, worst case in line; "
@@ -97,7 +98,8 @@ def with_arrangements(document: dict[str, Any], rows: tuple[Arrangement, ...]) -
     """Return a summary document with the arrangements in its alignment, where there are any."""
     if not rows:
         return document
-    return {**document, "alignment": {**document["alignment"], "arrangements": [arrangement_document(r) for r in rows]}}
+    listed = tidy([arrangement_document(row) for row in rows])
+    return {**document, "alignment": {**document["alignment"], "arrangements": listed}}
 
 
 def arrangement_document(row: Arrangement) -> dict[str, Any]:

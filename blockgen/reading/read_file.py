@@ -17,6 +17,7 @@ from OCP.TopoDS import TopoDS_Shape
 
 from blockgen.errors import InputError, Problem
 from blockgen.geometry.kernel import indexed, kernel_errors, solids_of
+from blockgen.geometry.kernel_path import to_read
 
 _HEAD = re.compile(rb"\A(?:\xef\xbb\xbf)?\s*(?:/\*.*?\*/\s*)*ISO-10303-21\s*;", re.DOTALL)
 _END = re.compile(rb"END-ISO-10303-21\s*;")
@@ -58,7 +59,9 @@ def read_step(path: Path) -> StepModel:
     reader = STEPControl_Reader()
     with kernel_errors(f"{path}: the CAD kernel fails on this file"), _silence():
         reader.SetSystemLengthUnit(_MILLIMETRE)  # whatever another reader in this process left behind
-        if reader.ReadFile(str(path)) != IFSelect_RetDone:
+        with to_read(path) as name:
+            read = reader.ReadFile(name) == IFSelect_RetDone
+        if not read:
             raise _wrong(path, "a file that starts like STEP, but cannot be read", "export it again")
         unit = _unit(reader, path)
         reader.TransferRoots()
