@@ -80,13 +80,17 @@ class Trials:
         found: list[Split] = []
         for count in range(1, min(len(self.motors), MOST) + 1):
             for motors in combinations(self.motors, count):
-                if any(set(split.entries) <= set(motors) for split in found):
+                if self._in_a_block(motors) or any(set(split.entries) <= set(motors) for split in found):
                     continue
                 outcome = self.together(motors)
                 if isinstance(outcome, InfeasibleError):
                     titles = tuple(title_of(self.records, motor) for motor in motors)
                     found.append(Split(titles, motors, outcome.conflicts))
         return tuple(found)
+
+    def _in_a_block(self, motors: Sequence[str]) -> bool:
+        """Tell whether a block is known that takes these motors and maybe more: with fewer it has fewer bounds."""
+        return any(set(motors) <= known for known, found in self._known.items() if isinstance(found, MotorGroup))
 
     def least_set(self) -> tuple[MotorGroup, ...]:
         """Return the fewest blocks that take every motor that any block takes.

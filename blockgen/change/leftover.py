@@ -42,9 +42,11 @@ def cut_back(feature: Feature, by: float) -> Feature | None:
     if not profile:
         return None
     position = tuple(p + by * a for p, a in zip(feature.position, feature.axis, strict=True))
+    thread = None if feature.thread_depth is None else max(feature.thread_depth - by, 0.0)
     return replace(
-        feature, position=(position[0], position[1], position[2]), profile=profile, depth=max(feature.depth - by, 0.0)
-    )
+        feature, position=(position[0], position[1], position[2]), profile=profile, depth=max(feature.depth - by, 0.0),
+        thread_depth=thread,
+    )  # fmt: skip
 
 
 def _cut_segment(segment: Segment, by: float) -> Segment:

@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
+from itertools import product
 from typing import Literal
 
 from blockgen.change.leftover import axis_index, concentric, cut_back, leftover, radius_at, widest
 from blockgen.change.rework_data import Leftover, Reason
 from blockgen.change.rework_fit import moved_feature
 from blockgen.plan import Body, Feature, Plan, Pocket
+from blockgen.standards.threads import thread
 
 State = Literal["same", "grown", "new"]
 ENDS = ("bearing", "motor")
@@ -75,7 +78,7 @@ def screen(old: Plan, target: Plan, shift: float) -> Screen:
     staying: set[str] = set()
     for each in made:
         if each.old is not None:
-            told, left = _judged(each, target, old)
+            told, left = _judged(each, target)
             reasons += told
             leftovers += left
             staying |= {entry.id for entry in left if entry.sound}
@@ -105,11 +108,11 @@ def _outside(old: Plan, target: Plan, cuts: dict[str, float]) -> Iterator[Reason
     for face, name in names.items():
         if cuts[face] < -_HAIR:
             yield Reason("grow", f"{-cuts[face]:g} mm would have to be added {name}", -cuts[face], "mm", face)
-    height = target.number("shaft_height") - old.number("shaft_height")
-    if abs(height) > _HAIR:
-        before, after = old.number("shaft_height"), target.number("shaft_height")
-        text = f"the shaft stands at {before:g} mm and shall stand at {after:g} mm: both bores move"
-        yield Reason("height_of_shaft", text, abs(height), "mm", "base")
+    before, after = old.text("block.material"), target.text("block.material")
+    if before != after:
+        text = f"the block is of {before or 'a material not named'} and shall be of {after or 'one not named'}"
+        yield Reason("material", text, None, "", "block")
+    yield from _of_the_shaft(old, target)
     for name, had, asked in (
         ("edge chamfer", old.body.edge_chamfer, target.body.edge_chamfer),
         ("rounding of the upright edges", old.body.outer_fillet, target.body.outer_fillet),
@@ -117,6 +120,15 @@ def _outside(old: Plan, target: Plan, cuts: dict[str, float]) -> Iterator[Reason
         if had > asked + _HAIR and not _edges_cut_off(cuts, had):
             text = f"the {name} is {had:g} mm and shall be {asked:g} mm: the edges lack material"
             yield Reason("grow", text, had - asked, "mm", "edges")
+
+
+def _of_the_shaft(old: Plan, target: Plan) -> Iterator[Reason]:
+    """Yield that the shaft would have to move up or down."""
+    height = target.number("shaft_height") - old.number("shaft_height")
+    if abs(height) > _HAIR:
+        before, after = old.number("shaft_height"), target.number("shaft_height")
+        text = f"the shaft stands at {before:g} mm and shall stand at {after:g} mm: both bores move"
+        yield Reason("height_of_shaft", text, abs(height), "mm", "base")
 
 
 def _edges_cut_off(cuts: dict[str, float], size: float) -> bool:
@@ -153,7 +165,8 @@ def _same_pocket(first: Pocket | None, second: Pocket | None) -> bool:
     if first is None or second is None:
         return False
     corners = zip((*first.low, *first.high), (*second.low, *second.high), strict=True)
-    return first.axis == second.axis and all(abs(a - b) <= _HAIR for a, b in corners)
+    sharp = first.corner_radius <= second.corner_radius + _HAIR
+    return first.axis == second.axis and sharp and all(abs(a - b) <= _HAIR for a, b in corners)
 
 
 def _depths(*features: Feature) -> list[float]:
@@ -171,17 +184,17 @@ def _sticks_out(inner: Feature, outer: Feature) -> list[float]:
 Judged = tuple[list[Reason], list[Leftover]]
 
 
-def _judged(made: Made, target: Plan, old: Plan) -> Judged:
+def _judged(made: Made, target: Plan) -> Judged:
     """Judge an old cavity that the new block uses again."""
     before, after = made.old, made.feature
     if before is None:
         return [], []
     if after.pocket is not None or before.pocket is not None:
-        return _window(before, after, old), []
+        return _window(before, after), []
     return _bore(before, after, target) if after.kind == "bore" else _hole(before, after, target)
 
 
-def _window(before: Feature, after: Feature, old: Plan) -> list[Reason]:
+def _window(before: Feature, after: Feature) -> list[Reason]:
     """Return where an old window is larger than the new one inside the block."""
     first, second = before.pocket, after.pocket
     if first is None or second is None:
@@ -195,10 +208,21 @@ def _window(before: Feature, after: Feature, old: Plan) -> list[Reason]:
     across = 2 if first.axis == "z" else 1
     most = [(o, w) for k, (o, w) in enumerate(over) if o > _HAIR and not (k % 3 == across and _runs_out(first, k))]
     found = [Reason("window", f"the {before.id} is {o:g} mm too large {w}", o, "mm", before.id) for o, w in most]
-    lost = second.corner_radius - first.corner_radius
-    if lost > _HAIR and not found and first.corner_radius < old.number("window_corner_radius") - _HAIR:
-        found.append(Reason("window", f"its corners are {lost:g} mm sharper", lost, "mm", before.id))
+    lost = 0.0 if found else _corner_lacks(first, second)
+    if lost > _HAIR:
+        radii = f"{first.corner_radius:g} mm and shall be {second.corner_radius:g} mm"
+        text = f"the corner radius of the {before.id} is {radii}: {lost:.3g} mm of the corner would have to be added"
+        found.append(Reason("window", text, round(lost, 6), "mm", before.id))
     return found
+
+
+def _corner_lacks(first: Pocket, second: Pocket) -> float:
+    """Return by how much in mm a corner of an old window reaches beyond the rounder one of a new window about it."""
+    across = 1 if first.axis == "z" else 2
+    grown = [(first.low[i] - second.low[i], second.high[i] - first.high[i]) for i in (0, across)]
+    inner, outer = first.corner_radius, second.corner_radius
+    centres = (math.hypot(*(max(outer - by - inner, 0.0) for by in both)) for both in product(*grown))
+    return max(apart + inner - outer for apart in centres)
 
 
 def _runs_out(pocket: Pocket, side: int) -> bool:
@@ -241,7 +265,7 @@ def _deeper_bore(before: Feature, after: Feature, target: Plan, end: str) -> Jud
 def _hole(before: Feature, after: Feature, target: Plan) -> Judged:
     """Judge an old hole on the axis of a new one: it must vanish in it, or may be deeper."""
     if before.thread and after.thread and before.thread != after.thread:
-        major = 2 * max(radius_at(before, 0.0), before.diameter / 2)
+        major = thread(before.thread.rpartition("-")[0]).diameter
         if after.diameter < major - _STEP:
             text = f"{before.thread} stands where {after.thread} shall be cut: its thread is not drilled away"
             return [Reason("hole", text, major - after.diameter, "mm", after.id)], []
