@@ -30,8 +30,6 @@ PURPOSE = {
     "pydantic": ("pydantic", "tables and keys of the spec"),
     "reportlab": ("reportlab.pdfgen.canvas", "drawing as PDF"),
     "rich": ("rich.console", "colour and tables on a terminal"),
-    "scipy": ("scipy.stats.qmc", "samples for a sweep"),
-    "tomlkit": ("tomlkit", "specs written with their comments"),
     "typer": ("typer", "command line"),
 }
 RUNS = 5

@@ -1,6 +1,7 @@
 """Each direct dependency is used, and its purpose is told."""
 
 import ast
+import sys
 from pathlib import Path
 
 import pytest
@@ -27,6 +28,12 @@ def imported():
 @pytest.mark.parametrize("name", direct())
 def test_a_direct_dependency_is_imported_somewhere(name):
     assert PURPOSE[name][0].split(".")[0] in imported()
+
+
+def test_nothing_is_imported_that_is_not_asked_for():
+    ours = {"blockgen", "OCP", "pydantic_core"}  # cadquery and pydantic are asked for to bring the last two
+    named = {PURPOSE[name][0].split(".")[0] for name in direct()}
+    assert imported() - ours - named - set(sys.stdlib_module_names) == set()
 
 
 @pytest.mark.parametrize("name", direct())

@@ -10,7 +10,7 @@ import pytest
 
 ROOT = Path(__file__).resolve().parents[1]
 SPEC = ROOT / "presets" / "examples" / "spray_carriage_servo.toml"
-LIGHT = ("pydantic", "pint", "platformdirs", "typer", "tomlkit", "rich", "numpy", "ezdxf", "fonttools", "reportlab")
+LIGHT = ("pydantic", "pint", "platformdirs", "typer", "rich", "numpy", "ezdxf", "fonttools", "reportlab")
 OTHERS = [f"3.{minor}" for minor in (12, 13) if minor != sys.version_info.minor]
 
 
