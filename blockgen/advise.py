@@ -16,10 +16,11 @@ from blockgen.sizing.size import size
 from blockgen.spec.load import Spec
 
 if TYPE_CHECKING:
-    from blockgen.evidence.stiffness.answers import Raw
+    from blockgen.evidence.stiffness.answers import Figures, Raw
 
 NOISE = 0.03
-"""Differences smaller than this may come from the mesh: one coarse mesh serves each change."""
+"""Differences smaller than this may come from the mesh: one coarse mesh serves each change, and what meshes of the same
+fineness lack is much alike."""
 
 _CUBIC_METRES = 1e-9
 _SHOWN = 5
@@ -44,12 +45,16 @@ class Worth:
         slope: Greatest slope between the bores' axes, rad; of 1 kN of thrust where no load is given.
         frequency: First frequency of the motor, Hz; None without its mass.
         mass: Mass of the block, kg.
+        unknowns: Unknowns of the mesh.
+        band: Half the error band over the value, the widest of stiffness, slope and frequency.
     """
 
     stiffness: float
     slope: float
     frequency: float | None
     mass: float
+    unknowns: int = 0
+    band: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -131,7 +136,7 @@ def changes(plan: Plan) -> Iterator[Change]:
 def _screw_changes(plan: Plan) -> Iterator[Change]:
     value = plan.records["base_pattern"].value
     places = [p for p in value if isinstance(p, tuple)] if isinstance(value, tuple) else []
-    middle = sum(float(x) for x, _ in places) / max(len(places), 1)
+    middle = math.fsum(float(x) for x, _ in places) / max(len(places), 1)
     for spread in _SPREADS:
         pairs = tuple((round(middle + (float(x) - middle) * spread, 2), float(y)) for x, y in places)
         words = "nearer together" if spread < 1 else "further apart"
@@ -165,29 +170,35 @@ def _tried(plan: Plan) -> Worth | None:
 
 def worth_of(plan: Plan) -> Worth:
     """Return what a block is worth on the coarsest mesh, flanges free."""
-    from blockgen.evidence.stiffness.answers import Kind, Task
-    from blockgen.evidence.stiffness.frequencies import motor_mass
-    from blockgen.evidence.stiffness.loads import UNITS, Case, cases_of
+    from blockgen.evidence.stiffness.loads import UNITS, Case
     from blockgen.evidence.stiffness.parallel import two_processes
-    from blockgen.evidence.stiffness.subject import subject_of
-    from blockgen.evidence.stiffness.supports import supports_of
+    from blockgen.evidence.stiffness.run import task_of
+    from blockgen.evidence.stiffness.solver import Step
     from blockgen.geometry.analysis import analysis_shape
 
     shape = analysis_shape(plan)
-    subject = subject_of(plan, shape.brep, shape.faces)
-    cases = cases_of(plan)
-    if not any(any(case.factors) for case in cases):
-        cases = (Case("1 kN", 1000.0, (1000.0, *(0.0,) * (len(UNITS) - 1))),)
-    kinds: tuple[Kind, ...] = tuple((support, "free") for support in supports_of(plan, subject))
-    with two_processes(Task(subject, kinds, cases, motor_mass(plan))) as solved:
-        _, raws = solved(0)
-    return _worst(raws, reference_volume(plan) * _CUBIC_METRES * plan.material_density)
+    task = task_of(plan, shape.brep, shape.faces)
+    task = replace(task, kinds=tuple(kind for kind in task.kinds if kind[1] == "free"))
+    if not any(any(case.factors) for case in task.cases):
+        task = replace(task, cases=(Case("1 kN", 1000.0, (1000.0, *(0.0,) * (len(UNITS) - 1))),))
+    with two_processes(task) as pair:
+        used, raws = pair.step(Step((), tuple(range(len(task.kinds)))))
+    mass = reference_volume(plan) * _CUBIC_METRES * plan.material_density
+    return _worst(tuple(raws.values()), mass, used.unknowns)
 
 
-def _worst(raws: Sequence[Raw], mass: float) -> Worth:
-    slope = max(math.hypot(*pair) for raw in raws for pair in raw.slopes.tolist())
-    hertz = min((float(raw.frequencies[0]) for raw in raws if len(raw.frequencies)), default=None)
-    return Worth(1e-3 / max(raw.compliance for raw in raws), slope, hertz, mass)
+def _worst(raws: Sequence[Raw], mass: float, unknowns: int) -> Worth:
+    """Return the worst of all supports, with what the mesh lacks put right."""
+    (stiffness, slope, hertz), plain = _ends([raw.mended for raw in raws]), _ends([raw.plain for raw in raws])
+    off = [abs(a / b - 1) for a, b in zip(plain, (stiffness, slope, hertz), strict=True) if a and b]
+    return Worth(stiffness, slope or 0.0, hertz, mass, unknowns, max(off))
+
+
+def _ends(figures: Sequence[Figures]) -> tuple[float, float | None, float | None]:
+    """Return least stiffness in N/um, greatest slope in rad and lowest frequency in Hz."""
+    slope = max(math.hypot(*pair) for found in figures for pair in found.slopes.tolist())
+    hertz = min((float(found.frequencies[0]) for found in figures if len(found.frequencies)), default=None)
+    return 1e-3 / max(found.compliance for found in figures), slope, hertz
 
 
 def chosen(found: Sequence[Advice]) -> list[Advice]:

@@ -11,8 +11,10 @@ from blockgen.alignment.terms import Term, angles, coupling_centre, offsets, shi
 from blockgen.change.adapter_data import ChainShare
 from blockgen.plan import Plan
 from blockgen.record import Ledger, Record
-from blockgen.sizing.contributors import measuring_diameter
+from blockgen.sizing.contributors import contributors, measuring_diameter
 from blockgen.standards.iso286 import limits
+
+_OF_THE_BLOCK = ("bearing_bore", "block.coaxiality", "block.seat_perpendicularity")
 
 
 def spigot_clearance(bore: Record, diameter: float, shaft_class: str) -> tuple[float, float]:
@@ -47,14 +49,30 @@ def parallelism_term(plan: Plan, zone: float, length: float) -> Term:
     )
 
 
-def lengthened(new: Plan, length: float, position: float) -> Plan:
-    """Return the new plan with its motor seat and its coupling at other places along the shaft, mm."""
+def on_old_block(old: Plan, new: Plan, seat: float, lies: tuple[float, float]) -> Plan:
+    """Return the new arrangement on the old block with a plate before its motor seat.
+
+    What the block adds is what the old one was made to; its motor seat tilts the plate about that seat.
+
+    Args:
+        old: Plan of the block that exists.
+        new: Plan of the block that is wanted.
+        seat: x of the block's motor seat, mm.
+        lies: x of the seat of the motor and of the coupling's end towards the bearing, mm.
+    """
+    length, position = lies
     moved = {
         "length": replace(new.records["length"], value=length),
         "coupling_position": replace(new.records["coupling_position"], value=position),
     }
-    causes = tuple(replace(c, seat_x=length) if c.end == "motor" else c for c in new.contributors)
-    return replace(new, records={**new.records, **moved}, contributors=causes)
+    records = {**new.records, **moved, **{key: old.records[key] for key in _OF_THE_BLOCK}}
+    zone = old.number("block.seat_perpendicularity")
+    tilted = zone / measuring_diameter(Ledger(old.records.values()), "motor")
+    causes = tuple(
+        replace(cause, seat_x=seat, size=tilted) if cause.id == "motor_seat_perpendicularity" else cause
+        for cause in contributors(Ledger(records.values()))
+    )
+    return replace(new, records=records, contributors=causes)
 
 
 def share(new: Plan, with_adapter: Iterable[Term], added: Sequence[Term]) -> ChainShare:

@@ -6,15 +6,16 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from blockgen.alignment.terms import terms_of
-from blockgen.change.adapter_chain import clearance_term, coaxiality_term, lengthened, parallelism_term, share
-from blockgen.change.adapter_data import Adapter, AdapterBody
+from blockgen.change.adapter_chain import clearance_term, coaxiality_term, on_old_block, parallelism_term, share
+from blockgen.change.adapter_data import Adapter, AdapterBody, ChainShare
 from blockgen.change.adapter_holes import Group, clash, clear_of_flange, features_of, outside_of, spigot_in_the_way
-from blockgen.change.adapter_layout import PlateRoom, plate_layout
+from blockgen.change.adapter_layout import PlateRoom, plate_layout, too_narrow
 from blockgen.change.adapter_marks import plate_annotations
 from blockgen.change.adapter_practice import decided, ledger_of
+from blockgen.change.adapter_screws import Screws, screw_lengths
 from blockgen.change.rework_data import Operation
 from blockgen.change.rework_fit import half_flange, turned, window_end
-from blockgen.plan import Fastener, Feature, Plan, Segment
+from blockgen.plan import Feature, Plan, Segment
 from blockgen.record import Band, Ledger
 from blockgen.sizing.axial import Layout
 from blockgen.sizing.joint import known_thread
@@ -24,7 +25,6 @@ from blockgen.sizing.seats import FLANGE_CLASS, decide_engagement
 from blockgen.sizing.sources import CP, cited
 from blockgen.standards.iso286 import limits
 from blockgen.standards.materials import material
-from blockgen.standards.screws import cap_screw, preferred_length
 from blockgen.standards.threads import Thread
 
 MATERIAL = "S355J2"
@@ -58,10 +58,10 @@ def plate(old: Plan, new: Plan, turn: float = 0.0) -> Adapter | str:
             return "no plate: the motor is screwed on from behind, and covers the screws that hold the plate"
     _decide_bores(ledger, old, new)
     least = _decide_least(ledger, groups)
-    narrow = _shaft_passes(ledger)
+    narrow = too_narrow(old, new) or _shaft_passes(ledger)
     if narrow:
         return narrow
-    found = _fit(old, new, ledger, least)
+    found = _fit(old, new, ledger, groups, least)
     if isinstance(found, str):
         return found
     features = (*_bores(ledger, found.thickness), *(f for g in groups for f in features_of(g, found.thickness)))
@@ -159,7 +159,7 @@ def _decide_least(ledger: Ledger, groups: tuple[Group, Group]) -> float:
     return least
 
 
-def _fit(old: Plan, new: Plan, ledger: Ledger, least: float) -> Fitted | str:
+def _fit(old: Plan, new: Plan, ledger: Ledger, groups: tuple[Group, Group], least: float) -> Fitted | str:
     """Return where the plate lies: as the block is, else with as little as possible faced off its motor end."""
     step, nearest = ledger.number("adapter.thickness_step"), ""
     for count in range(int(ledger.number("adapter.facing_most") / step) + 1):
@@ -173,8 +173,11 @@ def _fit(old: Plan, new: Plan, ledger: Ledger, least: float) -> Fitted | str:
             continue
         use = toleranced if toleranced.feasible else nominal
         rest = old.body.length - faced
-        thick = max(least, up(use.low - rest, step))
-        if thick <= ledger.number("adapter.thickness_most") and rest + thick <= down(use.high, step / 10) + _HAIR:
+        most = min(ledger.number("adapter.thickness_most"), down(use.high, step / 10) - rest)
+        thick = least_thickness(
+            screw_lengths(ledger, old, new, groups, faced), max(least, up(use.low - rest, step)), most, step
+        )
+        if thick is not None:
             return Fitted(faced, thick, round(rest + thick, 6), nominal, toleranced)
         nearest = nearest or (
             f"block and plate of {least:g} mm would be {old.body.length + least:g} mm long from seat to seat, "
@@ -183,9 +186,24 @@ def _fit(old: Plan, new: Plan, ledger: Ledger, least: float) -> Fitted | str:
     return f"no plate: {nearest}"
 
 
+def least_thickness(screws: Screws, least: float, most: float, step: float) -> float | None:
+    """Return the least thickness for which usual screws are made, else the least at all; None where there is no room.
+
+    Args:
+        screws: Both groups.
+        least: Least thickness, mm.
+        most: Greatest thickness, mm.
+        step: Step of thickness, mm.
+    """
+    steps = range(int((most - least + _HAIR) / step) + 1) if most >= least - _HAIR else range(0)
+    thicknesses = [round(least + count * step, 6) for count in steps]
+    return next((thick for thick in thicknesses if screws.are_made(thick)), thicknesses[0] if thicknesses else None)
+
+
 def _room(old: Plan, ledger: Ledger, faced: float) -> PlateRoom:
     return PlateRoom(
         bearing_wall=old.number("bearing_wall"),
+        bearing_opening=old.number("bearing_through_bore"),
         window_end=window_end(old),
         block_length=old.body.length - faced,
         spigot=ledger.number("adapter.spigot"),
@@ -251,7 +269,7 @@ def _decide_outside(ledger: Ledger, new: Plan, groups: tuple[Group, Group], foun
     below = min(below, room)
     thick = found.thickness
     tolerance = Band(ledger.number("adapter.thickness_tolerance"), -ledger.number("adapter.thickness_tolerance"))
-    rule = "least thickness, or more where the shafts ask for it"
+    rule = "least thickness, or more where the shafts or usual screw lengths ask for it"
     ledger.decide("adapter.thickness", thick, "mm", rule, ("adapter.thickness_least", "old.length"), CP, band=tolerance)
     for name, value in (("half_width", across), ("above", above), ("below", below)):
         rule = "flange with margin, or outermost hole with rim; up to 1"
@@ -268,13 +286,8 @@ Made = tuple[AdapterBody, tuple[Feature, ...], float]
 def _adapter(old: Plan, new: Plan, ledger: Ledger, groups: tuple[Group, Group], found: Fitted, made: Made) -> Adapter:
     body, features, turn = made
     low, high = found.nominal.coupling_range(found.length)
-    joined = lengthened(new, found.length, (low + high) / 2)
-    added = (
-        clearance_term("adapter_spigot_clearance", old.records["motor_bore"], body.spigot_diameter,
-                       ledger.text("adapter.spigot_fit")),
-        coaxiality_term("adapter_coaxiality", ledger.number("adapter.coaxiality")),
-        parallelism_term(joined, ledger.number("adapter.parallelism"), found.length),
-    )  # fmt: skip
+    screws = screw_lengths(ledger, old, new, groups, found.faced)
+    joined = on_old_block(old, new, old.body.length - found.faced, (found.length, (low + high) / 2))
     todo = tuple(_operations(old, found, ledger.number("adapter.seat_depth")))
     return Adapter(
         kind="plate",
@@ -285,16 +298,27 @@ def _adapter(old: Plan, new: Plan, ledger: Ledger, groups: tuple[Group, Group], 
         body=body,
         features=features,
         annotations=plate_annotations(ledger, features),
-        fasteners=tuple(_fasteners(ledger, old, new, groups, found)),
+        fasteners=screws.fasteners(found.thickness),
         operations=todo,
         length_interval=(found.nominal.low, found.nominal.high),
         length=found.length,
         turn=turn,
-        chain=share(new, (*terms_of(joined), *added), added),
+        chain=_chain(old, new, ledger, joined),
         material=MATERIAL,
         density=material(MATERIAL).density,
-        remarks=tuple(_remarks(new, found, groups)),
+        remarks=tuple(_remarks(new, found, groups, screws)),
     )
+
+
+def _chain(old: Plan, new: Plan, ledger: Ledger, joined: Plan) -> ChainShare:
+    """Return what the plate does to the shafts; ``joined`` is the new arrangement on the old block, plate included."""
+    spigot, fit = ledger.number("adapter.outside"), ledger.text("adapter.spigot_fit")
+    added = (
+        clearance_term("adapter_spigot_clearance", old.records["motor_bore"], spigot, fit),
+        coaxiality_term("adapter_coaxiality", ledger.number("adapter.coaxiality")),
+        parallelism_term(joined, ledger.number("adapter.parallelism"), joined.number("length")),
+    )
+    return share(new, (*terms_of(joined), *added), added)
 
 
 def _title(body: AdapterBody, turn: float) -> str:
@@ -318,38 +342,11 @@ def _operations(old: Plan, found: Fitted, depth: float) -> Iterator[Operation]:
         yield Operation("bore", text, {"diameter": old.number("motor_bore"), "depth": depth}, ("motor_bore",))
 
 
-def _fasteners(ledger: Ledger, old: Plan, new: Plan, groups: tuple[Group, Group], found: Fitted) -> Iterator[Fastener]:
-    """Yield the screws of both groups with their lengths where they can be chosen."""
-    into_block, into_motor = groups
-    if into_block.tapped:
-        yield _screw("adapter_to_block", into_block, None, None, old)
-    else:
-        clamp = found.thickness - into_block.sunk
-        deep, least = old.number("motor_thread_depth") - found.faced, old.number("motor_engagement_least")
-        length = preferred_length(into_block.thread.size, clamp + least, clamp + deep)
-        yield _screw("adapter_to_block", into_block, length, None if length is None else length - clamp, old)
-    if not ledger.known("motor.flange_thickness") or not into_motor.tapped:
-        yield _screw("motor_to_adapter", into_motor, None, None, new)
-        return
-    flange = new.number("motor.flange_thickness")
-    least = ledger.number("adapter.motor_screws_engagement")
-    length = preferred_length(into_motor.thread.size, flange + least, flange + found.thickness)
-    yield _screw("motor_to_adapter", into_motor, length, None if length is None else length - flange, new)
-
-
-def _screw(where: str, group: Group, length: float | None, engagement: float | None, plan: Plan) -> Fastener:
-    """Return a group of screws; torque and preload are those of the same screws in the plan's motor flange."""
-    like = next((f for f in plan.fasteners if f.where == "motor_flange"), None)
-    return Fastener(
-        where, cap_screw(group.thread.size).standard, group.thread.size, length, FLANGE_CLASS, len(group.places),
-        like.torque if like else None, like.preload if like else None,
-        None if engagement is None else round(engagement, 3), None,
-    )  # fmt: skip
-
-
-def _remarks(new: Plan, found: Fitted, groups: tuple[Group, Group]) -> Iterator[str]:
+def _remarks(new: Plan, found: Fitted, groups: tuple[Group, Group], screws: Screws) -> Iterator[str]:
     out = found.thickness
     yield f"the motor hangs {out:g} mm further out: its joint and first frequency are not checked with the plate"
+    for name in screws.missing(found.thickness):
+        yield f"no usual length of the {name} reaches between least engagement and full depth: shorten a longer one"
     if not found.toleranced.feasible:
         yield "no length holds with all tolerances against it; only the nominal values fit"
     if not groups[1].tapped:

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from blockgen.alignment.terms import terms_of
 from blockgen.change.adapter_chain import clearance_term, coaxiality_term, share
-from blockgen.change.adapter_data import Adapter, AdapterBody
+from blockgen.change.adapter_data import Adapter, AdapterBody, ChainShare
 from blockgen.change.adapter_marks import ring_annotations
 from blockgen.change.adapter_practice import decided, ledger_of
 from blockgen.change.operations import operations
@@ -108,12 +108,6 @@ def _sized(old: Plan, new: Plan, ledger: Ledger, found: Tried, block: Plan) -> A
     bore = new.number("motor_bore")
     hole = _through(bore, length, edge, inner)
     body = AdapterBody(length, outer, 0.0, 0.0, 0.0, 0.0, edge)
-    added = (
-        clearance_term("adapter_ring_clearance", old.records["motor_bore"], outer, fit),
-        coaxiality_term("adapter_coaxiality", ledger.number("adapter.coaxiality")),
-    )
-    rest = [term for term in terms_of(block) if term.id != "motor_pilot_clearance"]
-    pilot = [term for term in terms_of(new) if term.id == "motor_pilot_clearance"]
     todo = operations(old, block, found.found.made if found.found else (), found.attempt.shift)
     low, high = block.number("length_min"), block.number("length_max")
     return Adapter(
@@ -130,11 +124,22 @@ def _sized(old: Plan, new: Plan, ledger: Ledger, found: Tried, block: Plan) -> A
         length_interval=(low, high),
         length=block.number("length"),
         turn=found.attempt.turn,
-        chain=share(new, (*rest, *pilot, *added), added),
+        chain=_chain(old, new, ledger, block, fit),
         material=MATERIAL,
         density=material(MATERIAL).density,
         remarks=tuple(_remarks(old, fit)),
     )
+
+
+def _chain(old: Plan, new: Plan, ledger: Ledger, block: Plan, fit: str) -> ChainShare:
+    """Return what the ring does to the shafts: its clearance in the block, and that of the pilot in the ring."""
+    added = (
+        clearance_term("adapter_ring_clearance", old.records["motor_bore"], old.number("motor_bore"), fit),
+        coaxiality_term("adapter_coaxiality", ledger.number("adapter.coaxiality")),
+    )
+    rest = [term for term in terms_of(block) if term.id != "motor_pilot_clearance"]
+    pilot = [term for term in terms_of(new) if term.id == "motor_pilot_clearance"]
+    return share(new, (*rest, *pilot, *added), added)
 
 
 def _decide(ledger: Ledger, outer: float, fit: str, length: float) -> None:

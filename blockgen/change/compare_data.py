@@ -11,7 +11,7 @@ if TYPE_CHECKING:
     from blockgen.pipeline import Design
 
 State = Literal["changed", "moved", "added", "removed", "same"]
-Fate = Literal["obsolete", "renamed", "valid"]
+Fate = Literal["obsolete", "damaged", "renamed", "valid"]
 Box = tuple[float, float, float, float, float, float]
 
 
@@ -36,6 +36,7 @@ class Side:
         hashes: SHA-256 by name of those files; empty for a spec.
         whole: Whether the set is whole by its manifest; None for a spec.
         remarks: What speaks against the set, in words.
+        damaged: Its files that are missing, or not as its manifest has them.
         design: The design that its spec gives now; None where only data are compared.
     """
 
@@ -47,6 +48,7 @@ class Side:
     hashes: Mapping[str, str] = field(default_factory=dict)
     whole: bool | None = None
     remarks: tuple[str, ...] = ()
+    damaged: tuple[str, ...] = ()
     design: Design | None = None
 
     @property
@@ -98,7 +100,8 @@ class Document:
     Args:
         role: Its role in a set, or what it is.
         files: Names of its files; empty where it is no file of ours.
-        fate: obsolete; renamed (only number, revision, status or hash in it are old); or valid.
+        fate: obsolete; damaged (a file is not as it was built); renamed (only number, revision, status or hash in it
+            are old); or valid.
         reasons: Why, in words.
     """
 

@@ -53,6 +53,9 @@ def _document(role: str, found: Comparison, why: Mapping[str, str], names_only: 
     if against:
         told = (f"it tells of {', '.join(against)}",) if role in _TELLS_ALL else tuple(why[s] for s in against)
         return Document(role, files, "obsolete", told)
+    spoilt = [name for name in files if name in found.old.damaged]
+    if spoilt:
+        return Document(role, files, "damaged", (f"not as it was built: {joined(spoilt)}; build the old spec again",))
     renamed = () if role in _BARE else names_only
     fate: Fate = "renamed" if renamed else "valid"
     return Document(role, files, fate, renamed or ("what it states is the same",))

@@ -21,7 +21,7 @@ CHARACTERISTICS = ("Characteristic", "Old", "New")
 DOCUMENTS = ("Made from the old design", "State", "Why")
 _WORDS = {"fail": "FAIL", "warn": "WARN", "not_assessed": "not assessed", "pass": "pass"}
 _TURNS = ("worse", "", "better", "added", "removed")
-FATES = {"obsolete": "OBSOLETE", "renamed": "content holds", "valid": "valid"}
+FATES = {"obsolete": "OBSOLETE", "damaged": "DAMAGED", "renamed": "content holds", "valid": "valid"}
 _MANY_CAUSES = 4
 _FIGURES = {"p50": "50 %", "p95": "95 %", "p9973": "99.73 %", "worst": "worst case"}
 

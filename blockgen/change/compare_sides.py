@@ -85,7 +85,7 @@ def folder_side(folder: Path) -> Side:
     hashes = {name: sha256 for name, sha256 in (listed or {}).items() if name not in damaged}
     side = Side(
         str(folder), "folder", document, asked_of(made.spec), _roles(folder, listed), hashes,
-        listed is not None and not damaged, damaged_words(listed, damaged), made,
+        listed is not None and not damaged, damaged_words(listed, damaged), damaged, made,
     )  # fmt: skip
     return replace(side, remarks=(*side.remarks, *_sized_otherwise(document, made)))
 

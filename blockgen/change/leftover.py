@@ -126,7 +126,8 @@ def _shortened(hole: Feature, piece: Piece) -> Feature | None:
     sense = hole.axis[along]
     ends = [(end[along] - hole.position[along]) * sense for end in (piece.low, piece.high)]
     if piece.axis != along:
-        ends = [ends[0] - sense * piece.radius, ends[1] + sense * piece.radius]
+        reach = _reach(hole, piece, along)
+        ends = [ends[0] - sense * reach, ends[1] + sense * reach]
     near, far = min(ends), max(ends)
     last = hole.profile[-1].end
     if near <= _HAIR < far:
@@ -134,6 +135,14 @@ def _shortened(hole: Feature, piece: Piece) -> Feature | None:
     if near < last - _HAIR and far >= last - _HAIR:
         return _cut_off_end(hole, max(near, 0.0))
     return hole
+
+
+def _reach(hole: Feature, piece: Piece, along: int) -> float:
+    """Return how far in mm a round or rounded piece across a hole reaches past its own axes, over the whole hole."""
+    radius = widest(hole)
+    beside = next(i for i in range(3) if i not in (along, piece.axis))
+    out = max(piece.low[beside] - hole.position[beside], hole.position[beside] - piece.high[beside]) + radius
+    return math.sqrt(max(piece.radius**2 - max(out, 0.0) ** 2, 0.0))
 
 
 def _covers_section(hole: Feature, piece: Piece, along: int) -> bool:

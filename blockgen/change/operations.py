@@ -6,6 +6,7 @@ import math
 from collections.abc import Iterator, Sequence
 
 from blockgen.change.rework_data import Operation, Value
+from blockgen.change.rework_demands import coating, has_other_limits, measuring, seat_is_cut
 from blockgen.change.rework_screen import Made, faced
 from blockgen.plan import Feature, Plan
 from blockgen.sizing.mating import circle_positions
@@ -18,7 +19,7 @@ _FACES = {
 
 
 def operations(old: Plan, target: Plan, made: Sequence[Made], shift: float) -> tuple[Operation, ...]:
-    """Return the operations: outside first, then window, bores, holes and edges.
+    """Return the operations: what is measured first, then outside, window, bores, holes, edges, and the coating.
 
     Args:
         old: Plan of the block that exists.
@@ -34,8 +35,8 @@ def operations(old: Plan, target: Plan, made: Sequence[Made], shift: float) -> t
         *(op for each in todo if each.feature.kind == "bore" for op in _bore(each)),
         *_holes([e for e in todo if e.feature.pocket is None and e.feature.kind != "bore"], target),
     ]
-    edges = [_edges(target)] if outside or inside else []
-    return (*outside, *inside, *edges)
+    cut = [*outside, *inside, *_edges(old, target, anew=bool(outside or inside))]
+    return (*measuring(old, target, made, cuts), *cut, *coating(old, target, cut=bool(cut)))
 
 
 def _facing(old: Plan, target: Plan, cuts: dict[str, float]) -> Iterator[Operation]:
@@ -69,7 +70,10 @@ def _pocket(made: Made) -> Iterator[Operation]:
     ways = [f"{v:g} mm towards the {end}" for v, end in ((low, "bearing"), (high, "motor")) if v > _HAIR]
     size = f"{feature.id} to {feature.call_out.removeprefix('window ').removeprefix('relief ')}"
     text = f"mill the {size}" + (f": {' and '.join(ways)}" if ways else "")
-    if ways or not _only_shorter(made):
+    if pocket.corner_radius < before.pocket.corner_radius - _HAIR and not ways:
+        text = f"mill the corners of the {feature.id} to radius {pocket.corner_radius:g}"
+        yield Operation("window", text, {"corner_radius": pocket.corner_radius}, (feature.id,))
+    elif ways or not _only_shorter(made):
         yield Operation("window", text, {"towards_bearing": low, "towards_motor": high}, (feature.id,))
 
 
@@ -88,8 +92,8 @@ def _bore(made: Made) -> Iterator[Operation]:
     end = after.id.removesuffix("_bore")
     limits = f"{after.fit or ''} ({after.upper or 0:+.3f}/{after.lower or 0:+.3f})".strip()
     depth = "through" if after.depth >= after.profile[-1].end - _HAIR else f"depth {after.depth:g}"
-    wider = before is None or before.diameter < after.diameter - _HAIR
-    deeper = before is not None and not wider and before.depth < after.depth - _HAIR
+    wider = before is None or before.diameter < after.diameter - _HAIR or has_other_limits(before, after)
+    deeper = not wider and seat_is_cut(made)
     values: dict[str, Value] = {"diameter": after.diameter, "depth": after.depth, "fit": after.fit or ""}
     if wider:
         yield Operation("bore", f"bore the {end} seat to {after.diameter:g} {limits}, {depth}", values, (after.id,))
@@ -163,7 +167,13 @@ def circle_words(places: Sequence[tuple[float, float]]) -> str:
     return "at y, z = " + ", ".join(f"({y:.5g}, {z:.5g})" for y, z in places)
 
 
-def _edges(target: Plan) -> Operation:
-    size = target.body.edge_chamfer
-    text = f"break new outer edges {size:g} mm, hole mouths {target.number('block.hole_chamfer'):g} mm, deburr"
-    return Operation("edges", text, {"chamfer": size})
+def _edges(old: Plan, target: Plan, *, anew: bool) -> Iterator[Operation]:
+    """Yield what is done to edges: upright ones rounded more, outer ones and mouths broken wider, new ones broken."""
+    radius, size, mouth = target.body.outer_fillet, target.body.edge_chamfer, target.number("block.hole_chamfer")
+    if radius > old.body.outer_fillet + _HAIR:
+        yield Operation("edges", f"round the upright edges to radius {radius:g}", {"radius": radius})
+    outer = "all" if size > old.body.edge_chamfer + _HAIR or radius > old.body.outer_fillet + _HAIR else "new"
+    mouths = "all " if mouth > old.number("block.hole_chamfer") + _HAIR else ""
+    if anew or outer == "all" or mouths:
+        text = f"break {outer} outer edges {size:g} mm, {mouths}hole mouths {mouth:g} mm, deburr"
+        yield Operation("edges", text, {"chamfer": size})

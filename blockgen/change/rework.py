@@ -10,7 +10,8 @@ from blockgen.change.adapter_data import Adapter
 from blockgen.change.operations import operations
 from blockgen.change.rework_attempts import Tried, best_of, try_all
 from blockgen.change.rework_data import Attempt, Operation, Piece, Proof, Reason, Rework
-from blockgen.change.rework_fit import half_flange
+from blockgen.change.rework_departures import departures
+from blockgen.change.rework_setup import is_cut, setup
 from blockgen.errors import KernelError
 from blockgen.mechanics.volume import feature_volume
 from blockgen.outputs.names import stem
@@ -84,9 +85,9 @@ def rework(old: Plan, new: Plan, *, prove: bool = True) -> Rework:
         as_drawn=tried[0].reasons,
         operations=todo,
         leftovers=left,
-        setup=tuple(_setup(old, best, todo)) if feasible and todo else (),
+        setup=tuple(setup(old, todo, best.attempt.shift)),
         obsolete=tuple(_obsolete(old, best.target, todo, left=bool(left))) if feasible and best.target else (),
-        departures=tuple(_departures(new, best)) if best.target is not None else (),
+        departures=tuple(departures(old, new, best.target, best.attempt)) if best.target is not None else (),
         proof=proof,
         tried=len(tried),
     )
@@ -138,31 +139,9 @@ def _no_layout(tried: Sequence[Tried], best: Tried) -> Iterator[Reason]:
         yield replace(nearest, text=f"fitted to what stands there, no length does: {nearest.text}")
 
 
-def _setup(old: Plan, best: Tried, todo: Sequence[Operation]) -> Iterator[str]:
-    """Yield how it is set up."""
-    yield "Down on the base face (datum C), which is not cut; the shaft height stays."
-    if best.attempt.shift > 0:
-        yield (
-            "The bearing seat (datum A) is cut anew: face it and the motor seat in one clamping, the bearing bore "
-            "(datum B) swept first; flatness and squareness of A as on the drawing."
-        )
-    else:
-        yield "Bearing seat (datum A) and bearing bore (datum B) stay: sweep the bore, true up the seat, then cut."
-    if any(op.text.startswith("bore ") for op in todo):
-        zone = old.number("block.coaxiality")
-        yield (
-            f"The bores are no longer made in one clamping: what the sweep leaves counts in the coaxiality of "
-            f"diam {zone:g}; measure it against A, B afterwards."
-        )
-    if any(feature.kind == "dowel_hole" for feature in old.features):
-        yield "The dowel holes were reamed with their base: back on to the same base, or ream them for larger pins."
-    if old.text("block.finish") not in ("", "none"):
-        yield f"The finish ({old.text('block.finish')}) is cut through: strip it first and coat again."
-
-
 def _obsolete(old: Plan, target: Plan, todo: Sequence[Operation], *, left: bool) -> Iterator[str]:
     """Yield what must not be used any longer."""
-    if not todo:
+    if not is_cut(todo):
         return
     name = stem(old)
     yield f"{name}: drawing, inspection sheet, models and report show the block before it is cut"
@@ -173,21 +152,3 @@ def _obsolete(old: Plan, target: Plan, todo: Sequence[Operation], *, left: bool)
         if (screw.where, screw.size, screw.length, screw.count) not in after:
             length = "" if screw.length is None else f" x {screw.length:g}"
             yield f"{screw.count} x {screw.size}{length} ({screw.where.replace('_', ' ')})"
-
-
-def _departures(new: Plan, best: Tried) -> Iterator[str]:
-    """Yield where the target differs from the new plan."""
-    target, turn = best.target, best.attempt.turn
-    if target is None:
-        return
-    if turn:
-        yield f"the motor is turned by {turn:g} deg: look at plug and cable"
-    for key in ("length", "width", "height", "bearing_wall", "motor_wall", "window_length", "window_width"):
-        before, after = new.number(key), target.number(key)
-        if abs(before - after) > 1e-6:
-            yield f"{key.replace('_', ' ')} {after:g} instead of {before:g} mm"
-    if new.records["base_pattern"].value != target.records["base_pattern"].value:
-        yield "the base screws stay where they are"
-    width, _ = half_flange(target)
-    if width != half_flange(new)[0]:
-        yield "the turned flange takes the room of the rectangle about it"

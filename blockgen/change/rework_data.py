@@ -84,7 +84,7 @@ class Operation:
     """One thing that the shop does.
 
     Args:
-        id: face, mill, bore, window, drill_tap, deepen, drill, relief, pins or edges.
+        id: measure, face, mill, window, bore, drill_tap, deepen, drill, edges or coat.
         text: In the shop's words.
         values: Its figures by name, mm or deg, as in the plan.
         features: Features of the new plan that it makes.

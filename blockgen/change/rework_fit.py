@@ -76,12 +76,14 @@ def locks(old: Plan, attempt: Attempt) -> dict[str, Record]:
         "base.screw": (old.text("base_screw"), ""),
         "base.hole_positions": (base_pattern(old, attempt.shift), "mm"),
     }
-    same = ("block.window_axis", "block.window_floor", "block.relief", "block.hole_chamfer", "base.screw_from")
+    same = ("block.window_axis", "block.window_floor", "block.relief", "block.hole_chamfer", "block.cutter_diameter",
+            "base.screw_from")  # fmt: skip
     held = {key: Record(key, value, unit, "given", "of the block that exists") for key, (value, unit) in values.items()}
     pattern = held["base.hole_positions"].value
     count = len(pattern) if isinstance(pattern, tuple) else 0
     held["base.screw_count"] = Record("base.screw_count", count, "", "given", "of the block that exists")
-    return held | {key: old.records[key] for key in same if key in old.records}
+    own = f"material.{old.text('block.material')}."
+    return held | {key: record for key, record in old.records.items() if key in same or key.startswith(own)}
 
 
 def kept_motor_wall(old: Plan, attempt: Attempt) -> float:

@@ -9,6 +9,7 @@ from collections.abc import Iterator, Sequence
 from blockgen.change.adapter_data import Adapter
 from blockgen.change.rework import Change
 from blockgen.change.rework_data import Leftover, Reason, Rework
+from blockgen.change.rework_setup import is_cut
 from blockgen.outputs import show
 
 LEFTOVER_COLUMNS = ("Stays", "What", "Least wall", "Asked for", "Beside", "May stay")
@@ -32,7 +33,10 @@ def verdict(found: Rework) -> str:
     if not found.feasible:
         return "The block that exists cannot be re-machined into the new one."
     if found.attempt.how == "nothing":
-        return "The block that exists is the new one already: nothing has to be done."
+        already = "will do as it is" if found.departures else "is the new one already"
+        return f"The block that exists {already}: nothing has to be done."
+    if not is_cut(found.operations):
+        return "The block that exists will do without being cut; what is to be done stands below."
     how = "as it is drawn" if found.attempt.how == "as_drawn" else "fitted to what stands there"
     turn = f", the motor turned by {found.attempt.turn:g} deg" if found.attempt.turn else ""
     return f"The block that exists can be re-machined: the new design {how}{turn}."

@@ -11,6 +11,7 @@ from typing import Literal
 from blockgen.change.leftover import axis_index, concentric, cut_back, leftover, radius_at, widest
 from blockgen.change.rework_data import Leftover, Reason
 from blockgen.change.rework_fit import moved_feature
+from blockgen.mechanics.ligaments import FACES
 from blockgen.plan import Body, Feature, Plan, Pocket
 from blockgen.standards.threads import thread
 
@@ -208,7 +209,7 @@ def _window(before: Feature, after: Feature) -> list[Reason]:
     across = 2 if first.axis == "z" else 1
     most = [(o, w) for k, (o, w) in enumerate(over) if o > _HAIR and not (k % 3 == across and _runs_out(first, k))]
     found = [Reason("window", f"the {before.id} is {o:g} mm too large {w}", o, "mm", before.id) for o, w in most]
-    lost = 0.0 if found else _corner_lacks(first, second)
+    lost = 0.0 if found else corner_lacks(first, second)
     if lost > _HAIR:
         radii = f"{first.corner_radius:g} mm and shall be {second.corner_radius:g} mm"
         text = f"the corner radius of the {before.id} is {radii}: {lost:.3g} mm of the corner would have to be added"
@@ -216,11 +217,13 @@ def _window(before: Feature, after: Feature) -> list[Reason]:
     return found
 
 
-def _corner_lacks(first: Pocket, second: Pocket) -> float:
+def corner_lacks(first: Pocket, second: Pocket) -> float:
     """Return by how much in mm a corner of an old window reaches beyond the rounder one of a new window about it."""
     across = 1 if first.axis == "z" else 2
     grown = [(first.low[i] - second.low[i], second.high[i] - first.high[i]) for i in (0, across)]
     inner, outer = first.corner_radius, second.corner_radius
+    if inner >= outer:
+        return 0.0
     centres = (math.hypot(*(max(outer - by - inner, 0.0) for by in both)) for both in product(*grown))
     return max(apart + inner - outer for apart in centres)
 
@@ -318,5 +321,6 @@ def _too_near(entry: Leftover) -> Reason:
     if "contact ring" in entry.beside:
         text = f"{what} leaves {entry.wall:.3g} mm of the {entry.beside}, {asked}"
         return Reason("seat", text, missing, "mm", entry.id)
-    how = "runs into" if entry.wall <= 0 else f"leaves a wall of {entry.wall:.3g} mm to"
+    through = "breaks out through" if entry.beside in FACES else "runs into"
+    how = through if entry.wall <= 0 else f"leaves a wall of {entry.wall:.3g} mm to"
     return Reason("too_near", f"{what} {how} the new {entry.beside}, {asked}", missing, "mm", entry.id)

@@ -8,7 +8,7 @@ from dataclasses import replace
 from blockgen.checks.finding import Finding
 from blockgen.plan import Plan
 from blockgen.record import Input
-from blockgen.sizing.family import entries, name_of, renamed, title_of
+from blockgen.sizing.family import FIRST, entries, name_of, renamed, title_of
 
 # Walls are those of the one block whichever motor is mounted.
 _OF_THE_BLOCK = "thin_wall"
@@ -24,10 +24,10 @@ def of_further_motor(plan: Plan, number: int, found: Sequence[Finding], first: S
         first: What they found with the first motor.
     """
     entry = entries(plan.records)[number + 1]
-    known = {finding.id: _essence(finding) for finding in first}
+    known = {finding.id: _essence(finding, FIRST) for finding in first}
     title = title_of(plan.records, entry)
     for finding in found:
-        if known.get(finding.id) != _essence(finding) and not finding.id.startswith(_OF_THE_BLOCK):
+        if known.get(finding.id) != _essence(finding, entry) and not finding.id.startswith(_OF_THE_BLOCK):
             yield replace(
                 finding,
                 id=f"{name_of(entry)}.{finding.id}",
@@ -42,6 +42,7 @@ def _renamed(of: Input, entry: str) -> Input:
     return of if of.ref is None else replace(of, ref=renamed(of.ref, entry))
 
 
-def _essence(finding: Finding) -> tuple[object, ...]:
-    """Return what a check came to."""
-    return finding.value, finding.limit, finding.verdict, finding.explanation, finding.missing
+def _essence(finding: Finding, entry: str) -> tuple[object, ...]:
+    """Return what a check came to; what it needs to be told of a motor is a question of its own for each motor."""
+    missing = tuple(renamed(key, entry) for key in finding.missing)
+    return finding.value, finding.limit, finding.verdict, finding.explanation, missing

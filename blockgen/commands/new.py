@@ -33,8 +33,12 @@ def new(
     parts = {"motor": motor, "bearing": bearing, "coupling": coupling}
     if old is not None:
         return _from_old(file, old, parts, free=free, quiet=quiet)
+    from blockgen.errors import InputError, Problem
     from blockgen.outputs.starter_file import write_starter
 
+    if free:
+        remedy = "name the old spec with --from, or leave --free out"
+        raise InputError([Problem("command line", None, "--free", "--free without --from", "both or neither", remedy)])
     write_starter(file, parts)
     if not quiet:
         printer.say(f"{file} is written. Fill it in, then run: blockgen check {file}")

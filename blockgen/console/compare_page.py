@@ -114,7 +114,8 @@ def _volumes(found: Comparison) -> Iterator[Part]:
 
 
 def _documents(found: Comparison) -> Iterator[Part]:
-    marks: dict[str, Mark] = {rows.FATES["obsolete"]: "fail", rows.FATES["renamed"]: "warn"}
+    marks: dict[str, Mark] = {rows.FATES[fate]: "fail" for fate in ("obsolete", "damaged")}
+    marks[rows.FATES["renamed"]] = "warn"
     yield from title("What became obsolete")
     body = tuple(
         PageRow((state, what, why), marks.get(state, "pass")) for what, state, why in rows.document_rows(found)

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from itertools import combinations
 from typing import Any
 
 from blockgen.checks.finding import Finding
 from blockgen.console.page import BLANK, Line, Part, Row, Table, bullet, title
-from blockgen.errors import FamilyError, MotorGroup, Split
+from blockgen.errors import Conflict, FamilyError, MotorGroup, Split
 from blockgen.outputs import show
 from blockgen.outputs.family_rows import MotorRow, family_rows
 from blockgen.plan import Plan
@@ -46,10 +46,10 @@ def _row(row: MotorRow) -> Row:
 def split_parts(error: FamilyError) -> list[Part]:
     """Return the least set of blocks, and which motors do not go together and why."""
     parts: list[Part] = [Line("No one block takes all these motors; nothing was written.", "fail")]
-    for split in _telling(error):
-        parts += [BLANK, Line(_apart(split))]
-        parts += [bullet(fact) for conflict in split.conflicts for fact in conflict.facts]
-    more = len(error.splits) - len(_telling(error))
+    told = _telling(error)
+    for reason, conflicts in _reasons(told):
+        parts += [BLANK, Line(reason), *(bullet(fact) for conflict in conflicts for fact in conflict.facts)]
+    more = len(error.splits) - len(told)
     if more:
         parts += [BLANK, Line(f"{more} more such sets of motors are in the JSON document.", "quiet")]
     parts += [BLANK, Line(_count(error.groups))]
@@ -91,10 +91,24 @@ def _missing(split: Split) -> float:
     return max((conflict.deficit for conflict in split.conflicts), default=0.0)
 
 
+def _reasons(told: Sequence[Split]) -> Iterator[tuple[str, tuple[Conflict, ...]]]:
+    """Yield each reason in words with its conflicts; motors that fit no block for the same reason share it."""
+    alone: dict[tuple[Conflict, ...], list[str]] = {}
+    for split in told:
+        if len(split.motors) == 1:
+            alone.setdefault(split.conflicts, []).extend(split.motors)
+    for conflicts, motors in alone.items():
+        fit = "fits" if len(motors) == 1 else "fit"
+        yield _first_large(f"{show.joined(motors)} {fit} no block at all: {_titles(conflicts)}"), conflicts
+    yield from ((_apart(split), split.conflicts) for split in told if len(split.motors) > 1)
+
+
+def _titles(conflicts: Sequence[Conflict]) -> str:
+    return "; ".join(conflict.title for conflict in conflicts)
+
+
 def _apart(split: Split) -> str:
-    why = "; ".join(conflict.title for conflict in split.conflicts)
-    if len(split.motors) == 1:
-        return f"{_first_large(split.motors[0])} fits no block at all: {why}"
+    why = _titles(split.conflicts)
     named = all(motor in why for motor in split.motors)
     return _first_large(why if named else f"{show.joined(split.motors)} do not go together: {why}")
 

@@ -42,6 +42,8 @@ def outcome(made: Swap) -> Iterator[Part]:
         yield status_line(made.design.status)
         if made.freed:
             yield Line(f"No check fails when these locks are freed: remove {_ways(made)} from the file.")
+        elif made.locks and any(finding.verdict == "fail" for finding in made.design.findings):
+            yield Line("Freeing the locks does not help: blockgen check tells what would.")
     if not made.conflicts:
         return
     yield BLANK
@@ -58,6 +60,8 @@ def outcome(made: Swap) -> Iterator[Part]:
 def _way_out(made: Swap) -> str:
     if not made.freed:
         lead = "Freeing the locks does not help. " if made.locks else ""
+        if not made.cures:
+            return f"{lead}No change of a single value was found that cures it: choose other parts."
         return f"{lead}What would cure it, the least trouble first:"
     return f"A block exists when these locks are freed: remove {_ways(made)} from the file. With them it takes:"
 

@@ -28,4 +28,4 @@ def advice_parts(advice: Sequence[Advice]) -> Iterator[Part]:
         yield Line(advice_rows.NOTHING)
         return
     yield Table(advice_rows.COLUMNS, tuple(Row(r) for r in advice_rows.advice_rows(advice)), advice_rows.COLUMNS[1:5])
-    yield Line(advice_rows.LEAD, "quiet")
+    yield Line(advice_rows.lead(advice), "quiet")

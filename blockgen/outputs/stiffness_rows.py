@@ -42,7 +42,7 @@ def variant_rows(stiffness: Stiffness) -> Iterator[tuple[str, ...]]:
             _longest(variant, lambda case: case.offset, 1e3),
             ", ".join(f"{f.value:.0f}" for f in variant.frequencies) or "-",
             _with_band(stress, 1.0),
-            f"{variant.unknowns}",
+            f"{variant.unknowns / 1000:.0f}k",
         )
 
 

@@ -31,6 +31,8 @@ _SET_WORD = re.compile(rf"\b({'|'.join(_SET)})\b")
 _NAME = re.compile(r"motor_(\d+)_")
 # Least wall of an adapter ring, mm (common practice, no source).
 _RING_LEAST = 2.0
+# Pilots nearer than half of 0.0001 in are one size: a sheet in inches rounds to that, mm (arithmetic).
+_ONE_SIZE = 0.00127
 
 Records = Mapping[str, Record]
 
@@ -185,12 +187,25 @@ def require_one_pilot(records: Records) -> None:
     motors = sorted(entries(records), key=lambda entry: _pilot(records, entry))
     small, large = motors[0], motors[-1]
     missing = _pilot(records, large) - _pilot(records, small)
-    if missing > 0:
+    if missing > _ONE_SIZE:
         facts = tuple(f"the pilot of {title_of(records, e)} is {_pilot(records, e):g} mm" for e in (small, large))
         keys = (f"{small}.pilot_diameter", f"{large}.pilot_diameter")
         names = f"{title_of(records, small)} and {title_of(records, large)}"
         words = f"{names}: one bore cannot centre both pilots, {missing:g} mm apart"
         raise InfeasibleError([Conflict(words, round(missing, 6), facts, keys)], _rings(records, small, large))
+
+
+def with_one_pilot(records: Records) -> dict[str, Record]:
+    """Return the records with the largest pilot for each motor whose pilot is that size but for rounding in inches."""
+    changed = dict(records)
+    largest = max(entries(records), key=lambda entry: _pilot(records, entry))
+    size = _pilot(records, largest)
+    for entry in entries(records):
+        key, own = f"{entry}.pilot_diameter", _pilot(records, entry)
+        if 0 < size - own <= _ONE_SIZE:
+            rule = f"{own:.6g} mm, taken as the {size:.6g} mm of {largest}: one size to four decimals of an inch"
+            changed[key] = replace(records[key], value=size, rule=rule)
+    return changed
 
 
 def _pilot(records: Records, entry: str) -> float:

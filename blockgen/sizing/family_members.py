@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from blockgen.record import Ledger
+from dataclasses import replace
+
+from blockgen.record import Ledger, Record
 from blockgen.sizing.defaults import complete
 from blockgen.sizing.family import FIRST, Member, Records, alone, entries
 from blockgen.sizing.loads import decide_loads
@@ -47,14 +49,20 @@ def _enter_shared(ledger: Ledger, entry: str, views: dict[str, Ledger], seats: d
         ("pilot_length", "longest pilot of the family"),
         ("flange_size", "greatest flange of the family"),
     ):
-        greatest = max(view.number_or(f"motor.{name}", 0.0) for view in views.values())
-        using = tuple(f"{e}.{name}" for e in views)
-        ledger.decide(f"family_motor_{name}", greatest, "mm", rule, using, CP)
+        key = f"motor.{name}"
+        asked = {e: view for e, view in views.items() if view.known(key)}
+        inputs = {f"{e}.{name}": replace(view[key].as_input(), ref=f"{e}.{name}") for e, view in asked.items()}
+        greatest = max((view.number(key) for view in asked.values()), default=0.0)
+        ledger.enter(Record(f"family_motor_{name}", greatest, "mm", "sized", rule, inputs, CP))
     deepest = max((seat.blind_wall for _, seat in seats.values() if seat is not None), default=0.0)
     ledger.decide("family_motor_blind_wall", deepest, "mm", "deepest tapped holes of the family", (), CP)
-    thread = seats[entry][0].thread
-    alike = [seat for other, seat in seats.values() if other.thread == thread and seat is not None]
-    if alike and seats[entry][1] is not None:
-        depth = max(seat.thread_depth for seat in alike)
-        rule = f"deepest full thread that a motor of the family asks of {thread.designation}"
-        ledger.decide("family_motor_thread_depth", depth, "mm", rule, (), CP)
+    _enter_equal_threads(ledger, entry, seats)
+
+
+def _enter_equal_threads(ledger: Ledger, entry: str, seats: dict[str, Seat]) -> None:
+    """Enter how deep the holes of one thread are, whichever motor asks for it: they are drilled alike."""
+    own, seat = seats[entry]
+    if seat is not None:
+        depth = max(s.thread_depth for other, s in seats.values() if s is not None and other.thread == own.thread)
+        rule = f"deepest full thread that a motor of the family asks of {own.thread.designation}"
+        ledger.decide("motor_thread_depth_alike", depth, "mm", rule, (), CP)

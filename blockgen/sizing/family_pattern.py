@@ -11,7 +11,7 @@ from blockgen.errors import Conflict, InfeasibleError
 from blockgen.mechanics.ligaments import LigamentRule
 from blockgen.record import Ledger, Record
 from blockgen.sizing.defaults import complete
-from blockgen.sizing.family import Records, alone, entries, title_of, under_own_keys
+from blockgen.sizing.family import Records, alone, entries, title_of, under_own_keys, with_one_pilot
 from blockgen.sizing.free_places import rule_of
 from blockgen.sizing.mating import Flange, flange
 from blockgen.sizing.outside import seat_margin
@@ -131,31 +131,44 @@ def ways(pattern: Pattern) -> Iterator[Turned]:
 def united(patterns: Sequence[Pattern]) -> tuple[Turned, ...] | None:
     """Return a way to mount each motor so that all holes coincide or stand clear, or None.
 
-    The order of the motors in the spec does not matter: round flanges are turned before others.
+    The order of the motors in the spec does not matter: round flanges are turned before others. Motors with the same
+    holes are mounted alike.
     """
-    ordered = sorted(patterns, key=_order)
-    found = _place(ordered, ())
-    return None if found is None else tuple(sorted(found, key=lambda way: patterns.index(way.pattern)))
+    ordered = sorted({_nameless(pattern) for pattern in patterns}, key=_order)
+    found = _placed([tuple(ways(pattern)) for pattern in ordered])
+    if found is None:
+        return None
+    by_pattern = {way.pattern: way for way in found}
+    return tuple(replace(by_pattern[_nameless(pattern)], pattern=pattern) for pattern in patterns)
 
 
-def _order(pattern: Pattern) -> tuple[bool, float, tuple[tuple[float, float], ...], str]:
+def _nameless(pattern: Pattern) -> Pattern:
+    return replace(pattern, entry="")
+
+
+def _order(pattern: Pattern) -> tuple[object, ...]:
     found = pattern.flange
-    return found.round, -found.half_width, tuple(sorted(found.positions)), found.thread.designation
+    return (
+        found.round, -found.half_width, -found.half_height, tuple(sorted(found.positions)), found.thread.designation,
+        found.tapped, found.hole, found.positions,
+    )  # fmt: skip
 
 
-def _place(left: Sequence[Pattern], placed: tuple[Turned, ...]) -> tuple[Turned, ...] | None:
-    if not left:
-        return placed
-    for way in ways(left[0]):
-        if all(clear(way, other) for other in placed):
-            found = _place(left[1:], (*placed, way))
+def _placed(choices: Sequence[tuple[Turned, ...]]) -> tuple[Turned, ...] | None:
+    """Return one of the ways of each motor, all clear of one another; each choice leaves fewer ways to the next."""
+    if not choices:
+        return ()
+    for way in choices[0]:
+        left = [tuple(other for other in ways_left if clear(way, other)) for ways_left in choices[1:]]
+        if all(left):
+            found = _placed(left)
             if found is not None:
-                return found
+                return way, *found
     return None
 
 
 def clocked(records: Records) -> tuple[dict[str, Record], tuple[str, ...]]:
-    """Return the records with the hole patterns of a family as they are mounted, and in words what was turned.
+    """Return the records with pilot and hole patterns of a family as they are mounted, and in words what was turned.
 
     Raises:
         InfeasibleError: holes of two motors come too near to one another however they are turned.
@@ -167,7 +180,7 @@ def clocked(records: Records) -> tuple[dict[str, Record], tuple[str, ...]]:
     found = united(patterns)
     if found is None:
         raise _too_near(records, patterns)
-    changed: dict[str, Record] = dict(records)
+    changed = with_one_pilot(records)
     for way in found:
         changed |= _as_turned(records, way)
     return changed, tuple(_remark(records, way) for way in found if way.angle)
@@ -218,7 +231,9 @@ def _too_near(records: Records, patterns: Sequence[Pattern]) -> InfeasibleError:
 
 
 def _least_missing(one: Pattern, other: Pattern) -> float:
-    return min(missing_wall(a, b) for a in ways(one) for b in ways(other))
+    both_round = one.flange.round and other.flange.round  # only the turn of one against the other counts then
+    firsts = (turned(one, 0),) if both_round else ways(one)
+    return min(missing_wall(a, b) for a in firsts for b in ways(other))
 
 
 def _pattern_keys(records: Records, pattern: Pattern) -> tuple[str, ...]:

@@ -45,7 +45,7 @@ def united(first: Plan, others: Sequence[Plan], turns: Sequence[str]) -> Plan:
     shown = (renamed(key, entry) for entry in further for key in _SHOWN)
     lengths = ("motor_length_min", "motor_length_max")
     dimensions = (*first.dimensions, *(key for key in (*lengths, *shown) if key in records))
-    notes = (_taken(first), *turns, *first.notes)
+    notes = (_taken(first), *turns, *_rings(first), *_hubs(first, others), *first.notes)
     return replace(first, records=records, dimensions=dimensions, notes=notes, others=tuple(others))
 
 
@@ -57,11 +57,23 @@ def _own(plan: Plan) -> Iterator[Record]:
 def _taken(plan: Plan) -> str:
     titles = [title_of(plan.records, entry) for entry in entries(plan.records)]
     return (
-        f"One block for {len(titles)} motors, one at a time: {', '.join(titles)}. Drawing, screws and assembly show "
-        f"{titles[0]}; the holes of all are in the block."
+        f"One block for {len(titles)} motors, one at a time: {', '.join(titles)}. The assembly shows {titles[0]}; "
+        f"block, drawing and lists have the holes and screws of all."
     )
 
 
-def title_of_other(plan: Plan, number: int) -> str:
-    """Return a further motor of a plan in words; ``number`` counts from 0."""
-    return title_of(plan.records, entries(plan.records)[number + 1])
+def _rings(plan: Plan) -> Iterator[str]:
+    """Yield which further motors need a loose centring ring; the first one's stands among the notes of the block."""
+    for entry in entries(plan.records)[1:]:
+        if plan.text(f"{entry}.pilot_form") == "recessed":
+            ring = f"a loose centring ring of diam {plan.number('motor_bore'):g} joins it to the bore"
+            yield f"The flange of {title_of(plan.records, entry)} has a recess: {ring}."
+
+
+def _hubs(first: Plan, others: Sequence[Plan]) -> Iterator[str]:
+    """Yield that the coupling needs another hub for each shaft diameter, where these differ."""
+    shafts = [round(plan.number("motor.shaft_diameter"), 3) for plan in (first, *others)]
+    if len(set(shafts)) > 1:
+        titles = (title_of(first.records, entry) for entry in entries(first.records))
+        told = ", ".join(f"{shaft:g} mm for {title}" for shaft, title in zip(shafts, titles, strict=True))
+        yield f"The motor shafts differ, so the coupling needs a motor-side hub bored for each: {told}."

@@ -98,7 +98,7 @@ def decide_seat_thread(ledger: Ledger, flange: Flange, block: Material) -> SeatT
     depth = up(engagement + ledger.number("practice.thread_extra_pitches") * screw.pitch, 0.5)
     rule = f"{end}_engagement + practice.thread_extra_pitches x {end}_thread_pitch; up to 0.5"
     using: tuple[str, ...] = (f"{end}_engagement", "practice.thread_extra_pitches", f"{end}_thread_pitch")
-    alike = f"family_{end}_thread_depth"
+    alike = f"{end}_thread_depth_alike"
     if ledger.number_or(alike, 0.0) > depth:
         depth, rule, using = ledger.number(alike), f"{alike}; holes of one thread are drilled alike", (alike, *using)
     ledger.decide(f"{end}_thread_depth", depth, "mm", rule, using, CP)

@@ -14,6 +14,7 @@ from blockgen.change.adapter_plate import plate
 from blockgen.change.adapter_ring import ring
 from blockgen.change.adapter_weight import volume_of_adapter
 from tests.change import blocks
+from tests.sizing.strategies import COMPLETE, sized
 
 
 @cache
@@ -77,7 +78,10 @@ def test_worst_case_of_a_ring_by_hand():
 
 
 def test_worst_case_of_a_plate_by_hand():
-    """h6 at 70: 0 to -0.019 in H7: at most 0.049; coaxiality 0.015; 0.02 over the circle of 100 times the arm."""
+    """h6 at 70: 0 to -0.019 in H7: at most 0.049; coaxiality 0.015; 0.02 over the circle of 100 times the arm.
+
+    The seat of the block tilts over its own circle of 90, no longer over that of the motor.
+    """
     made, chain = a_plate(), a_plate().chain
     low, high = plate_layout(far_motor(), room(made))[0].coupling_range(made.length)
     arm = made.length - ((low + high) / 2 + far_motor().number("coupling.length") / 2)
@@ -85,9 +89,34 @@ def test_worst_case_of_a_plate_by_hand():
         {"adapter_spigot_clearance": 0.0245, "adapter_coaxiality": 0.0075, "adapter_parallelism": 0.02 / 100 * arm},
         abs=1e-6,
     )
-    assert chain.angle_after - chain.angle_before == pytest.approx(0.02 / 100, abs=1e-9)
+    assert chain.angle_after - chain.angle_before == pytest.approx(0.02 / 100 + 0.02 / 90 - 0.02 / 100, abs=1e-9)
     assert chain.worst_before == pytest.approx(worst_case(offsets(terms_of(far_motor()))))
     assert chain.worst_after > chain.worst_before
+
+
+@pytest.mark.parametrize(("key", "zone"), [("coaxiality", 0.1), ("seat_perpendicularity", 0.1)])
+def test_a_plate_stands_on_the_old_block_as_it_was_made(key, zone):
+    """Zone over two as offset; over the old circle of 90 times the arm to the old seat as tilt, for that seat."""
+    loose = sized(COMPLETE, block={key: zone})
+    made, before = plate(loose, far_motor(), 15.0), a_plate()
+    low, high = plate_layout(far_motor(), room(before))[0].coupling_range(before.length)
+    centre = (low + high) / 2 + far_motor().number("coupling.length") / 2
+    more = zone - 0.02
+    tilt = more / 90 * (loose.body.length - centre) + more / 72 * centre  # bearing circle 72
+    expected = more / 2 if key == "coaxiality" else tilt
+    assert made.chain.worst_after - before.chain.worst_after == pytest.approx(expected, abs=1e-9)
+
+
+@pytest.mark.parametrize(
+    ("tables", "told"),
+    [
+        ({"coupling": {"outer_diameter": 75}}, "coupling.swing_diameter with its clearance asks for a window 79 mm"),
+        ({"bearing": {"spanner_diameter": 75}}, "bearing.spanner_diameter with its clearance asks for a window 79 mm"),
+    ],
+)
+def test_what_does_not_go_into_the_old_window_takes_no_plate(tables, told):
+    wide = sized(COMPLETE, motor={"shaft_length": 52, "bolt_circle": 100, "flange_size": 100}, **tables)
+    assert told in str(plate(blocks.old(), wide, 15.0))
 
 
 def room(made):
@@ -95,7 +124,8 @@ def room(made):
     old = blocks.old()
     end = old.number("length") - old.number("motor_wall")
     through, opening = old.number("motor_through_bore"), made.number("adapter.opening")
-    return PlateRoom(old.number("bearing_wall"), end, old.body.length, made.body.spigot_length, through, opening, 0.05)
+    bearing = old.number("bearing_wall"), old.number("bearing_through_bore")
+    return PlateRoom(*bearing, end, old.body.length, made.body.spigot_length, through, opening, 0.05)
 
 
 def test_a_plate_makes_the_block_longer_by_its_thickness():

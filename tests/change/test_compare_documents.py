@@ -73,3 +73,10 @@ def test_files_with_the_same_bytes_are_valid_whatever_differs():
 def test_only_roles_of_the_old_set_are_told_of():
     found = compare(replace(side(), files={"summary.md": "summary"}), side())
     assert [d.role for d in found.documents if d.files] == ["summary"]
+
+
+def test_a_file_that_is_not_as_it_was_built_is_never_called_valid():
+    old = replace(side(), files={"a_block.step": "block", "a_block.stl": "stl"}, damaged=("a_block.step",))
+    found = compare(old, side())
+    assert (fates(found)["block"], fates(found)["stl"]) == ("damaged", "valid")
+    assert "a_block.step" in reasons(found, "block")[0]

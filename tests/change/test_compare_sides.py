@@ -44,6 +44,7 @@ def test_a_missing_and_an_altered_file_are_named(folder):
     assert found.whole is False
     assert found.remarks[0].endswith("has them: GL-040-11_A_base_holes.dxf, GL-040-11_A_inspection.csv")
     assert "GL-040-11_A_inspection.csv" not in found.hashes
+    assert found.damaged == ("GL-040-11_A_base_holes.dxf", "GL-040-11_A_inspection.csv")
 
 
 @pytest.mark.parametrize("manifest", [None, "[]", '{"files": [{"name": "../x", "sha256": ""}]}'])

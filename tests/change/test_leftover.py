@@ -43,6 +43,12 @@ def test_a_hole_that_is_faced_loses_what_lay_in_the_slice(by):
     assert left.position[0] == pytest.approx(100 - by)
 
 
+def test_a_thread_that_is_faced_is_shorter_by_the_slice():
+    left = cut_back(tapped(), 4.0)
+    assert left is not None
+    assert (left.depth, left.thread_depth) == (15.5, 10.0)
+
+
 def test_radii_along_a_tapped_hole():
     hole = tapped()
     assert radius_at(hole, 0.0) == 3.0
@@ -93,3 +99,15 @@ def test_walls_beside_a_bore_and_its_contact_ring_are_those_of_hand_calculation(
     assert left.sound == (wall >= 3.0 - 1e-6)
     if wall < 10 and "contact ring" in left.beside:
         assert left.wall == pytest.approx(wall, abs=1e-3)
+
+
+def test_a_hole_that_ends_in_the_corner_of_a_window_is_gone_only_as_far_as_the_corner_reaches():
+    """Corner of radius 11 with its centre at y 23.5: the hole's mouth at 34 lies 10.5 beside it."""
+    window = blocks.old().feature("window")
+    end = window.pocket.high[0]
+    place = Place("hole", "holes", "motor_seat", (end + 25.0, 31.0, 65.0), (-1.0, 0.0, 0.0))
+    hole = tapped_hole(place, TapSize("M6-6H", 6.0, 5.0, 14.0, 36.0, 0.0))
+    left, _ = rest_of(hole, [window])
+    assert left is not None
+    reached = end - 11 + math.sqrt(11**2 - (31 + 3 - 23.5) ** 2)
+    assert end + 25.0 - left.depth == pytest.approx(reached, abs=1e-6)

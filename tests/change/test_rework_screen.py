@@ -1,13 +1,15 @@
 """Tests of the screen without a kernel: what may only grow or shrink, and which holes may stay."""
 
+import math
 from dataclasses import replace
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from blockgen.change.rework_screen import faced, screen
-from blockgen.plan import Segment
+from blockgen.change.operations import operations
+from blockgen.change.rework_screen import corner_lacks, faced, screen
+from blockgen.plan import Pocket, Segment
 from tests.change import blocks
 
 
@@ -100,3 +102,62 @@ def test_a_thread_is_drilled_away_by_a_larger_one():
     seen = screen(old, replace(old, features=features), 0.0)
     assert not seen.reasons
     assert {m.state for m in seen.made if m.feature.id == hole.id} == {"grown"}
+
+
+def with_window(plan, radius, *, towards_motor=0.0):
+    """Return a plan whose window has another corner radius and is longer, or open further to each side."""
+    window = plan.feature("window")
+    pocket = replace(
+        window.pocket, corner_radius=radius, high=(window.pocket.high[0] + towards_motor, *window.pocket.high[1:])
+    )
+    others = [f for f in plan.features if f.id != "window"]
+    return replace(plan, features=(*others, replace(window, pocket=pocket)))
+
+
+def test_sharper_corners_than_asked_for_lack_material():
+    """Between two arcs that touch the same sides there is (sqrt 2 - 1) times what the radii differ by."""
+    old = blocks.old()
+    reasons = screen(with_window(old, 8.0), with_window(old, 11.0), 0.0).reasons
+    assert [reason.id for reason in reasons] == ["window"]
+    assert reasons[0].amount == pytest.approx((math.sqrt(2) - 1) * 3, abs=1e-6)
+
+
+def test_rounder_corners_are_milled():
+    old = blocks.old()
+    seen = screen(with_window(old, 11.0), with_window(old, 8.0), 0.0)
+    assert seen.reasons == ()
+    todo = operations(old, with_window(old, 8.0), seen.made, 0.0)
+    assert todo[0].text == "mill the corners of the window to radius 8"
+
+
+@given(st.floats(4, 12), st.floats(4, 12), st.floats(0, 12), st.floats(0, 12))
+def test_corners_lack_what_points_of_the_old_corner_show(inner, outer, along, across):
+    """Points of the old corner are laid into the new one and looked at one by one."""
+    over = -math.inf
+    for step in range(91):
+        angle = math.radians(step)
+        x, y = (by + inner - inner * part for by, part in ((along, math.cos(angle)), (across, math.sin(angle))))
+        if x < outer and y < outer:
+            over = max(over, math.hypot(outer - x, outer - y) - outer)
+    low, high = (0.0, 0.0, 0.0), (50.0, 50.0, 50.0)
+    new = Pocket("z", low, high, outer, open_low=True, open_high=True)
+    old = Pocket("z", (along, across, 0.0), (50.0 - along, 50.0 - across, 50.0), inner, open_low=True, open_high=True)
+    lacks = corner_lacks(old, new)
+    assert (lacks > 0.01) <= (over > 0.0)
+    assert (over > 0.01) <= (lacks > 0.0)
+
+
+def test_a_thread_whose_mouth_was_faced_away_is_still_as_wide_as_its_thread():
+    """M6 stands 6 mm wide though its chamfer went with the face: a hole of 5.5 mm does not drill it away."""
+    old = blocks.old()
+    hole = old.feature("motor_thread_1")
+    smaller = replace(hole, thread="M5-6H", diameter=5.5, profile=tuple(_wider(s, 0.25) for s in hole.profile))
+    short = with_length(old, old.body.length - 2)
+    mine = replace(smaller, position=short.feature("motor_thread_1").position)
+    others = [f for f in short.features if f.id != "motor_thread_1"]
+    reasons = screen(old, replace(short, features=(*others, mine)), 0.0).reasons
+    assert "its thread is not drilled away" in " ".join(reason.text for reason in reasons)
+
+
+def _wider(segment, by):
+    return replace(segment, start_radius=segment.start_radius + by, end_radius=segment.end_radius + by)

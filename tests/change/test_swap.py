@@ -4,6 +4,7 @@ from pathlib import Path
 import pytest
 
 from blockgen.change.swap import swap
+from blockgen.cli import run
 from blockgen.errors import InputError
 from blockgen.pipeline import design
 from blockgen.sizing.size import size
@@ -149,3 +150,9 @@ def test_the_starter_can_be_swapped(tmp_path):
     made = swap(tmp_path / "new.toml", tmp_path / "old.toml", {**NONE, "motor": "servo-80"})
     assert made.revision == ("A", "B")
     assert load_spec(tmp_path / "new.toml").records["job.revision"].value == "B"
+
+
+def test_free_without_an_old_spec_is_refused_and_writes_nothing(tmp_path, capsys):
+    assert run(["new", str(tmp_path / "n.toml"), "--free"]) == 2
+    assert "name the old spec with --from" in capsys.readouterr().err
+    assert not list(tmp_path.iterdir())

@@ -35,3 +35,18 @@ def test_a_revision_without_a_next_one_is_left_and_told(tmp_path):
     (tmp_path / "old.toml").write_text(SERVO.read_text().replace('revision = "A"', 'revision = "draft"'))
     text = printed(swap(tmp_path / "n.toml", tmp_path / "old.toml", {**NONE, "motor": "servo-100"}))
     assert "Revision draft was left: give the new one yourself." in text
+
+
+def test_checks_that_fail_with_and_without_the_locks_are_told_so(tmp_path):
+    text = printed(swap(tmp_path / "n.toml", SERVO, {**NONE, "motor": "servo-130"}), 400)
+    assert "NOT FOR MANUFACTURE" in text
+    assert "Freeing the locks does not help: blockgen check tells what would." in text
+
+
+def test_without_a_cure_no_empty_list_is_announced(tmp_path):
+    text = printed(
+        swap(tmp_path / "n.toml", SERVO.with_name("spray_carriage_family.toml"), {**NONE, "motor": "nema-34"}), 400
+    )
+    assert "no block can exist" in text
+    assert "choose other parts" in text
+    assert "the least trouble first" not in text

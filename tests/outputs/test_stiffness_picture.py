@@ -44,7 +44,7 @@ def test_what_is_shown_is_seen_and_not_grotesque(reach):
 def test_the_nearer_triangle_hides_the_other():
     """Two squares one behind the other: only the value of the one nearer to the eye is seen."""
     square = np.array([[0, 0, 0], [0, 1, 0], [0, 1, 1], [0, 0, 1]], dtype=float)
-    points = np.vstack((square, square + [1.0, 0, 0]))
+    points = np.vstack((square, square + np.array([1.0, 0.0, 0.0])))
     triangles = np.array([[0, 1, 2], [0, 2, 3], [4, 5, 6], [4, 6, 7]])
     view = view_from((1.0, 0.0, 0.0), points)
     values = np.array([0.25] * 4 + [0.75] * 4)
@@ -53,7 +53,7 @@ def test_the_nearer_triangle_hides_the_other():
     assert middle[3] == pytest.approx(0.75)
     assert depth.max() == pytest.approx(1.0)
     ends = np.array([[0, 1], [4, 5]])
-    seen = edges_seen(view, points + [0.0, 0.0, 1e-6], ends, depth)
+    seen = edges_seen(view, points + np.array([0.0, 0.0, 1e-6]), ends, depth)
     assert 0 < len(seen) <= 42
     assert picture[0, 0, 3] == 0.0  # nothing there
 

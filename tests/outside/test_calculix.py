@@ -40,9 +40,9 @@ def subject():
 @pytest.fixture(scope="module")
 def straight(subject):
     """The coarsest mesh with straight edges, so that both solvers see the same solid."""
-    from blockgen.evidence.stiffness.mesh import LEVELS, mesh_of
+    from blockgen.evidence.stiffness.mesh import COARSE, mesh_of
 
-    mesh = mesh_of(subject, LEVELS[0])
+    mesh = mesh_of(subject, COARSE)
     mesh.UnsetDeformation()
     mesh.Curve(1)
     return mesh

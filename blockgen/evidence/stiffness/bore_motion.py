@@ -29,6 +29,24 @@ def between_axes(bearing: Array, motor: Array, seats: tuple[Point, Point], coupl
     return there[1:3], np.stack((there[5], -there[4]))
 
 
+def across_forces(bores: tuple[Patch, ...], seats: tuple[Point, Point], coupling: Point) -> Array:
+    """Return the forces (unknowns, 4) whose work is offset in y and z and slope dy/dx and dz/dx between the shafts.
+
+    Args:
+        bores: Bearing and motor bore, each about the centre of its seat.
+        seats: Centres of bearing and motor seat, mm.
+        coupling: Centre of the coupling, mm.
+    """
+    import numpy as np
+
+    none, each = np.zeros((6, 6)), np.eye(6)
+    wrenches = []
+    for index in range(2):
+        offset, slope = between_axes(*((none, each) if index else (each, none)), seats, coupling)
+        wrenches.append(np.vstack((offset, slope)).T)
+    return sum(bore.spread(wrench) for bore, wrench in zip(bores, wrenches, strict=True))  # type: ignore[return-value]
+
+
 def distortion(displacement: Array, form: Any, bore: Patch) -> Array:
     """Return the mean square (loads, loads) in mm2 of what is no rigid motion of a bore.
 

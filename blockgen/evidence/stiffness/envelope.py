@@ -5,8 +5,10 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 
-from blockgen.evidence.stiffness.extrapolate import Estimate
+from blockgen.evidence.stiffness.estimate import Estimate
 from blockgen.evidence.stiffness.result import Across, CaseResult, Stiffness, Variant
+
+STIFFNESS, SLOPE, FREQUENCY = "stiffness", "slope", "frequency"
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,11 +61,12 @@ def greatest_stress(found: Iterable[Variant]) -> End:
     return _greatest(found, lambda case: case.stress)
 
 
-def judged(found: Iterable[Variant]) -> tuple[End, ...]:
+def judged(found: Iterable[Variant]) -> dict[str, End]:
     """Return the ends for which an error band is asked: stiffness, slope and frequency; stress converges too slowly."""
     listed = tuple(found)
     slope, lowest = greatest_slope(listed), lowest_frequency(listed)
-    return (least_stiffness(listed), *((slope,) if slope.value else ()), *((lowest,) if lowest else ()))
+    ends = {STIFFNESS: least_stiffness(listed), SLOPE: slope if slope.value else None, FREQUENCY: lowest}
+    return {name: end for name, end in ends.items() if end is not None}
 
 
 def all_shares(stiffness: Stiffness) -> Iterator[tuple[Variant, CaseResult]]:

@@ -65,6 +65,15 @@ def frequencies(compliance: Array, mass: Array) -> list[float]:
     return [1 / (2 * math.pi * math.sqrt(v)) for v in greatest if v > greatest[0] * 1e-9]
 
 
+def first_force(compliance: Array, mass: Array) -> Array:
+    """Return the inertia forces (6,) of the first frequency on the seat, of any length."""
+    import numpy as np
+
+    values, modes = np.linalg.eig(((compliance + compliance.T) / 2) @ mass)
+    force: Array = mass @ modes[:, int(np.argmax(values.real))].real
+    return force
+
+
 def _known(plan: Plan, key: str) -> bool:
     record = plan.records.get(key)
     return record is not None and record.value is not None

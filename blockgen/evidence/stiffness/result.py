@@ -5,7 +5,8 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from blockgen.evidence.stiffness.extrapolate import Estimate
+from blockgen.evidence.stiffness.estimate import Estimate
+from blockgen.evidence.stiffness.field import Field
 from blockgen.plan import Point
 
 
@@ -64,6 +65,8 @@ class Variant:
         axial_stiffness: Thrust over what the bearing seat gives way along it, N/um.
         frequencies: First frequencies of the motor on its seat, Hz; empty where its mass is not given.
         cases: Loads of service.
+        unknowns: Unknowns of the finest mesh on which it was solved; where that is not the last of all, its bands are
+            wider, since no quantity is judged by it.
     """
 
     support: str
@@ -72,6 +75,7 @@ class Variant:
     axial_stiffness: Estimate
     frequencies: tuple[Estimate, ...]
     cases: tuple[CaseResult, ...]
+    unknowns: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,10 +92,11 @@ class Stiffness:
 
     Args:
         variants: All of them.
-        meshes: Meshes from coarse to fine; the last two give values and bands.
+        meshes: Meshes from coarse to fine; all variants are solved on the first, those that decide on all.
         band_asked: Half the band over the value that was asked for, of the ends that are judged.
         band: What was reached.
         point_mass: True where the motor counts as a point, since the size of its body is not given.
+        field: What the load and support with the greatest slope do to the outside, for pictures.
     """
 
     variants: tuple[Variant, ...]
@@ -99,3 +104,4 @@ class Stiffness:
     band_asked: float
     band: float
     point_mass: bool
+    field: Field | None = None

@@ -16,6 +16,7 @@ if TYPE_CHECKING:
     import numpy as np
 
     Array = np.ndarray[Any, np.dtype[np.floating[Any]]]
+    Whole = np.ndarray[Any, np.dtype[np.int64]]
 
 
 @dataclass(frozen=True, slots=True)

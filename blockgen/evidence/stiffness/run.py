@@ -1,22 +1,22 @@
-"""From a plan and its analysis solid to the evidence: mesh, solve, compare two meshes, refine until the band is met."""
+"""From a plan and its analysis solid to the evidence: mesh, solve, refine where it counts until the band is met."""
 
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
 from blockgen.evidence.stiffness.answers import Raw, Task, kinds_of
-from blockgen.evidence.stiffness.envelope import judged
-from blockgen.evidence.stiffness.extrapolate import Estimate, between, estimate, rounded
+from blockgen.evidence.stiffness.envelope import End, greatest_slope, judged
+from blockgen.evidence.stiffness.estimate import Estimate, banded, estimate, rounded
 from blockgen.evidence.stiffness.frequencies import motor_mass
-from blockgen.evidence.stiffness.loads import Case, cases_of
-from blockgen.evidence.stiffness.mesh import LEVELS
-from blockgen.evidence.stiffness.parallel import two_processes
+from blockgen.evidence.stiffness.loads import cases_of
+from blockgen.evidence.stiffness.parallel import Pair, two_processes
 from blockgen.evidence.stiffness.result import Across, CaseResult, MeshUsed, Stiffness, Variant
-from blockgen.evidence.stiffness.solve import Flanges
+from blockgen.evidence.stiffness.solver import Step, Wanted
 from blockgen.evidence.stiffness.subject import subject_of
-from blockgen.evidence.stiffness.supports import Support, supports_of
+from blockgen.evidence.stiffness.supports import supports_of
 from blockgen.plan import Plan
 
 if TYPE_CHECKING:
@@ -28,7 +28,28 @@ BAND = 0.05
 UNKNOWNS_MOST = 150_000
 """No mesh finer than this is made: with it both processes together take about 3 GB."""
 
+_GROWTH = 2.2  # unknowns of a mesh over those of the one before, at the most
+_BLAMED = 0.35  # the elements that lack this share of what is lacking are cut ..
+_CUT = (0.02, 0.045)  # .. but between these shares of all: their neighbours are cut with them
+
 Told = Callable[[str], None]
+
+
+@dataclass(frozen=True, slots=True)
+class Found:
+    """Answers for one kind: of the mesh on which it was solved last, the number of that mesh, and those before."""
+
+    raw: Raw
+    mesh: int
+    before: Raw | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class State:
+    """What has been found: the meshes from coarse to fine, and the answers by the place of the kind in the task."""
+
+    meshes: tuple[MeshUsed, ...]
+    found: Mapping[int, Found]
 
 
 def stiffness(
@@ -47,70 +68,127 @@ def stiffness(
         MachineError: the finite element library is not installed.
         KernelError: the solid cannot be meshed.
     """
-    subject, tell = subject_of(plan, brep, faces), told or (lambda _: None)
-    supports, cases, mass = supports_of(plan, subject), cases_of(plan), motor_mass(plan)
-    task = Task(subject, kinds_of(supports), cases, mass)
-    variants: tuple[Variant, ...] = ()
-    meshes: list[MeshUsed] = []
-    coarse: list[Raw] = []
-    reached = 1.0
-    with two_processes(task) as solved:
-        for number in range(len(LEVELS)):
-            tell(f"stiffness, mesh {number + 1}")
-            used, fine = solved(number)
-            meshes.append(used)
-            if coarse:
-                variants = joined(task, coarse, fine, (meshes[-2].unknowns, used.unknowns))
-                reached = max(end.band for end in judged(variants))
-                if reached <= band or _too_many(meshes):
-                    break
-            coarse = fine
-    return Stiffness(variants, tuple(meshes), band, rounded(reached), mass is not None and not mass[3, 3])
+    task = task_of(plan, brep, faces)
+    with two_processes(task) as pair:
+        state = _refined(pair, task, band, told or (lambda _: None))
+        return _evidence(pair, task, state, band)
 
 
-def _too_many(meshes: Sequence[MeshUsed]) -> bool:
-    """Tell whether the next mesh would be too large: it has about 1.8 times the unknowns of the one before."""
-    return 1.8 * meshes[-1].unknowns > UNKNOWNS_MOST
+def task_of(plan: Plan, brep: bytes, faces: tuple[str, ...]) -> Task:
+    """Return what is to be solved for a plan and its analysis solid."""
+    subject = subject_of(plan, brep, faces)
+    return Task(subject, kinds_of(supports_of(plan, subject)), cases_of(plan), motor_mass(plan))
 
 
-def joined(task: Task, coarse: Sequence[Raw], fine: Sequence[Raw], unknowns: tuple[int, int]) -> tuple[Variant, ...]:
-    """Return the variants with bands from the answers of two meshes."""
-    return tuple(
-        _variant(support, flanges, task.cases, one, other, unknowns)
-        for (support, flanges), one, other in zip(task.kinds, coarse, fine, strict=True)
+def _refined(pair: Pair, task: Task, band: float, tell: Told) -> State:
+    """Solve all kinds on a coarse mesh, then those that decide on finer ones until the band is met."""
+    state = State((), {})
+    step: Step | None = Step((), tuple(range(len(task.kinds))))
+    while step is not None:
+        number = len(state.meshes) + bool(step.marked or not state.meshes)
+        tell(f"stiffness, mesh {number}, {len(step.kinds)} of {len(task.kinds)} supports and flanges")
+        state = _solved(pair, state, step)
+        step = next_step(task, state, band)
+    return state
+
+
+def _solved(pair: Pair, state: State, step: Step) -> State:
+    used, raws = pair.step(step)
+    meshes = (*state.meshes, used) if step.marked or not state.meshes else state.meshes
+    new = {kind: Found(raw, len(meshes) - 1, _raw(state.found.get(kind))) for kind, raw in raws.items()}
+    return State(meshes, {**state.found, **new})
+
+
+def _raw(found: Found | None) -> Raw | None:
+    return None if found is None else found.raw
+
+
+def next_step(task: Task, state: State, band: float) -> Step | None:
+    """Return what is to be done next; None where the band is met on two meshes, or the next mesh would be too large.
+
+    Only the kinds at whose end a quantity is judged are solved again. One that comes to such an end though it was
+    solved on a coarser mesh is first solved on the present one.
+    """
+    variants = joined(task, state)
+    open_ends = {
+        name: end
+        for name, end in judged(variants).items()
+        if end.band > band or state.found[_place(variants, end)].before is None
+    }
+    kinds = tuple(sorted({_place(variants, end) for end in open_ends.values()}))
+    last = len(state.meshes) - 1
+    if behind := tuple(kind for kind in kinds if state.found[kind].mesh < last):
+        return Step((), behind)
+    if not kinds or _GROWTH * state.meshes[-1].unknowns > UNKNOWNS_MOST:
+        return None
+    blame = [end.band * state.found[_place(variants, end)].raw.blame[name] for name, end in open_ends.items()]
+    return Step(marked(sum(blame)), kinds)  # type: ignore[arg-type]
+
+
+def _place(variants: Sequence[Variant], end: End) -> int:
+    return next(place for place, variant in enumerate(variants) if variant is end.variant)
+
+
+def marked(blame: Array) -> tuple[int, ...]:
+    """Return the numbers of the elements that are to be cut, by what each lacks (elements,)."""
+    import numpy as np
+
+    order = np.argsort(-blame, kind="stable")
+    enough = int(np.searchsorted(np.cumsum(blame[order]), _BLAMED * blame.sum())) + 1
+    least, most = (math.ceil(share * len(blame)) for share in _CUT)
+    return tuple(sorted(int(number) for number in order[: min(max(enough, least), most)]))
+
+
+def _evidence(pair: Pair, task: Task, state: State, band: float) -> Stiffness:
+    variants = joined(task, state)
+    reached = max(end.band for end in judged(variants).values())
+    worst = greatest_slope(variants)
+    kind, case = _place(variants, worst), [c is worst.case for c in variants[_place(variants, worst)].cases].index(True)
+    field = pair.field(Wanted(kind, case, variants[kind].cases[case].stress.value))
+    point = task.mass is not None and not task.mass[3, 3]
+    return Stiffness(variants, state.meshes, band, rounded(reached), point, field)
+
+
+def joined(task: Task, state: State) -> tuple[Variant, ...]:
+    """Return the variants with bands."""
+    return tuple(_variant(task, place, state) for place in range(len(task.kinds)))
+
+
+def _variant(task: Task, place: int, state: State) -> Variant:
+    (support, flanges), found = task.kinds[place], state.found[place]
+    plain, mended, before = found.raw.plain, found.raw.mended, None if found.before is None else found.before.mended
+    gives = estimate(plain.compliance, mended.compliance, None if before is None else before.compliance)
+    hertz, halves = banded(plain.frequencies, mended.frequencies, None if before is None else before.frequencies)
+    return Variant(
+        support=support.id,
+        title=support.title,
+        flanges=flanges,
+        axial_stiffness=Estimate(rounded(1e-3 / gives.value), rounded(1e-3 * gives.half / gives.value**2)),
+        frequencies=tuple(Estimate(rounded(float(a)), rounded(float(b))) for a, b in zip(hertz, halves, strict=True)),
+        cases=tuple(_case(task, index, found) for index in range(len(task.cases))),
+        unknowns=state.meshes[found.mesh].unknowns,
     )
 
 
-def _variant(
-    support: Support, flanges: Flanges, cases: Sequence[Case], coarse: Raw, fine: Raw, unknowns: tuple[int, int]
-) -> Variant:
-    gives = estimate(coarse.compliance, fine.compliance, unknowns)
-    stiff = Estimate(rounded(1e-3 / gives.value), rounded(1e-3 * gives.half / gives.value**2))
-    hertz = tuple(
-        estimate(float(a), float(b), unknowns) for a, b in zip(coarse.frequencies, fine.frequencies, strict=True)
-    )
-    results = tuple(_case(case, i, coarse, fine, unknowns) for i, case in enumerate(cases))
-    return Variant(support.id, support.title, flanges, stiff, hertz, results)
-
-
-def _case(case: Case, index: int, coarse: Raw, fine: Raw, unknowns: tuple[int, int]) -> CaseResult:
-    (stress, place), (before, _) = fine.stresses[index], coarse.stresses[index]
-    shares, _ = between(coarse.shares[index], fine.shares[index], unknowns)
-    bent = fine.distortions[index]
+def _case(task: Task, index: int, found: Found) -> CaseResult:
+    raw, before, case = found.raw, found.before, task.cases[index]
+    stress, gap, place = raw.stresses[index]
+    changed = 0.0 if before is None else abs(stress - before.stresses[index][0])
+    plain, mended, old = raw.plain, raw.mended, None if before is None else before.mended
     return CaseResult(
         title=case.title,
         thrust=case.thrust,
-        offset=_across(coarse.offsets[index], fine.offsets[index], unknowns),
-        slope=_across(coarse.slopes[index], fine.slopes[index], unknowns),
-        shares=tuple((_tidy(x), _tidy(y), _tidy(z)) for x, y, z in shares.tolist()),
-        stress=Estimate(rounded(stress), rounded(abs(stress - before))),
+        offset=_across(plain.offsets[index], mended.offsets[index], None if old is None else old.offsets[index]),
+        slope=_across(plain.slopes[index], mended.slopes[index], None if old is None else old.slopes[index]),
+        shares=tuple((_tidy(x), _tidy(y), _tidy(z)) for x, y, z in raw.shares[index].tolist()),
+        stress=Estimate(rounded(stress), rounded(max(gap, changed))),
         stress_place=(round(place[0], 1), round(place[1], 1), round(place[2], 1)),
-        distortion=(rounded(float(bent[0])), rounded(float(bent[1]))),
+        distortion=(rounded(float(raw.distortions[index][0])), rounded(float(raw.distortions[index][1]))),
     )
 
 
-def _across(coarse: Array, fine: Array, unknowns: tuple[int, int]) -> Across:
-    middle, half = between(coarse, fine, unknowns)
+def _across(plain: Array, mended: Array, before: Array | None) -> Across:
+    middle, half = banded(plain, mended, before)
     return Across(rounded(float(middle[0])), rounded(float(middle[1])), rounded(math.hypot(*half.tolist())))
 
 

@@ -5,9 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any, Literal
 
-from blockgen.evidence.stiffness.bore_motion import distortion
+from blockgen.evidence.stiffness.bore_motion import across_forces, between_axes, distortion
 from blockgen.evidence.stiffness.loads import UNITS
 from blockgen.evidence.stiffness.reactions import Grip, grip_of
+from blockgen.evidence.stiffness.recovery import Recovery
 from blockgen.evidence.stiffness.rigid import Patch, patch_of
 from blockgen.evidence.stiffness.stress import Probe, probe_of
 from blockgen.evidence.stiffness.subject import Subject
@@ -34,7 +35,11 @@ class Response:
         distortion: (7, 7) of each bore, mm2: mean square of what of its displacement is no rigid motion.
         shares: (screws, 3, 7): force in N of the block on the base nearest to each screw.
         whole: Wrench (6, 7) of the block on the base about the centre of the bearing seat.
+        displacement: (corners of the mesh, 3, 7), mm.
         stress: (points, 6, 7): stress at the points of the mesh, MPa; what of it is singular is left to the probe.
+        smooth: (corners of the mesh, 6, 7): the same averaged at the corners.
+        gaps: (elements, parts, 7 + 4): what the stress lacks of being smooth, of the unit loads and of the forces of
+            ``across_forces``; sums of products are energies.
     """
 
     bearing_flange: Array
@@ -44,7 +49,10 @@ class Response:
     distortion: tuple[Array, Array]
     shares: Array
     whole: Array
+    displacement: Array
     stress: Array
+    smooth: Array
+    gaps: Array
 
     @property
     def compliance(self) -> Array:
@@ -72,7 +80,9 @@ class Bench:
         )
         self.bore_forms = tuple(self.system.area_form((face,)) for face in subject.bores)
         self.flange_form = self.system.area_form(("bearing_flange", "motor_flange"))
+        self.across = across_forces(self.bores, (subject.bearing_seat, subject.motor_seat), subject.coupling)
         self.probe: Probe = probe_of(subject, mesh)
+        self.recovery = Recovery(mesh, self.probe, subject.modulus, subject.poisson)
         self._grips: dict[str, tuple[Grip, Any]] = {}
 
     @property
@@ -80,23 +90,49 @@ class Bench:
         """Number of unknowns."""
         return int(self.system.space.ndof)
 
+    @property
+    def corners(self) -> Array:
+        """Corners of the mesh (corners, 3), mm."""
+        return self.recovery.places
+
+    def across_of(self, response: Response) -> Array:
+        """Return offset and slope (4, 7) of the bores' axes, motor less bearing: y, z in mm; dy/dx, dz/dx in rad."""
+        import numpy as np
+
+        seats = self.subject.bearing_seat, self.subject.motor_seat
+        return np.vstack(between_axes(response.bearing_bore, response.motor_bore, seats, self.subject.coupling))
+
     def respond(self, support: Support, flanges: Flanges) -> Response:
         """Return what the unit loads do under a support, the flanges free to bend with the seats or rigid."""
-        grip, form = self._grip(support)
-        beds = [(form, grip.bed)]
-        if flanges == "free":
-            self.system.hold(beds)
-            displacement = self.system.solve(unit_forces(self.seats))
-            seats = [seat.motion(displacement) for seat in self.seats]
-        else:
-            self.system.hold([*beds, (self.flange_form, RIGID)])
-            displacement, seats = through_rigid(self.system, self.seats)
+        grip, every, seats = self._solved(support, flanges)
+        loads = len(UNITS)
+        displacement = every[:, :loads]
         bores = [bore.motion(displacement) for bore in self.bores]
         bent = [distortion(displacement, form, bore) for form, bore in zip(self.bore_forms, self.bores, strict=True)]
+        stress = self.probe.stresses(self.system, every)
+        smooth = self.recovery.smooth(stress)
         return Response(
             seats[0], seats[1], bores[0], bores[1], (bent[0], bent[1]), grip.shares(displacement),
-            grip.whole(displacement), self.probe.stresses(self.system, displacement),
+            grip.whole(displacement), self._at_corners(displacement), stress[:, :, :loads], smooth[:, :, :loads],
+            self.recovery.gaps(stress, smooth),
         )  # fmt: skip
+
+    def _solved(self, support: Support, flanges: Flanges) -> tuple[Grip, Array, list[Array]]:
+        """Return the springs, displacements (unknowns, 7 + 4) and motions (6, 7) of both seats."""
+        import numpy as np
+
+        grip, form = self._grip(support)
+        if flanges == "rigid":
+            self.system.hold([(form, grip.bed), (self.flange_form, RIGID)])
+            return grip, *through_rigid(self.system, self.seats, self.across)
+        self.system.hold([(form, grip.bed)])
+        found = self.system.solve(np.hstack((unit_forces(self.seats), self.across)))
+        return grip, found, [seat.motion(found[:, : len(UNITS)]) for seat in self.seats]
+
+    def _at_corners(self, displacement: Array) -> Array:
+        """Return displacements (corners, 3, loads) of displacements (unknowns, loads)."""
+        corners: Array = displacement.reshape(3, -1, displacement.shape[1])[:, : self.mesh.nv].swapaxes(0, 1)
+        return corners
 
     def _grip(self, support: Support) -> tuple[Grip, Any]:
         if support.id not in self._grips:
@@ -119,11 +155,17 @@ def unit_forces(seats: tuple[Patch, ...]) -> Array:
     return sum(seat.spread(wrench) for seat, wrench in zip(seats, unit_wrenches(), strict=True))  # type: ignore[return-value]
 
 
-def through_rigid(system: System, seats: tuple[Patch, ...]) -> tuple[Array, list[Array]]:
-    """Return displacements (unknowns, 7) and motions (6, 7) of flanges that are rigid and lie on a stiff bed.
+def through_rigid(system: System, seats: tuple[Patch, ...], forces: Array) -> tuple[Array, list[Array]]:
+    """Return displacements (unknowns, 7 + more) and motions (6, 7) of flanges that are rigid and lie on a stiff bed.
 
     The bed couples the seats to the six motions of each flange; these are eliminated: with the held system A, the
-    coupling B and the flanges' own G, (G - B' A^-1 B) r = F and u = A^-1 B r.
+    coupling B, the flanges' own G, wrenches W on the flanges and forces F on the solid,
+    (G - B' A^-1 B) r = W + B' A^-1 F and u = A^-1 (B r + F).
+
+    Args:
+        system: The held system, bed on the seats included.
+        seats: Bearing and motor seat.
+        forces: (unknowns, more): forces on the solid, each a load beside the seven unit loads.
     """
     import numpy as np
 
@@ -131,6 +173,10 @@ def through_rigid(system: System, seats: tuple[Patch, ...]) -> tuple[Array, list
     own = np.zeros((12, 12))
     for index, seat in enumerate(seats):
         own[6 * index : 6 * index + 6, 6 * index : 6 * index + 6] = RIGID * seat.gram
-    answers = system.solve(coupling)
-    motions = np.linalg.solve(own - coupling.T @ answers, np.vstack(unit_wrenches()))
-    return answers @ motions, [motions[:6], motions[6:]]
+    answers = system.solve(np.hstack((coupling, forces)))
+    by_motion, by_force = answers[:, :12], answers[:, 12:]
+    wrenches = np.hstack((np.vstack(unit_wrenches()), coupling.T @ by_force))
+    motions = np.linalg.solve(own - coupling.T @ by_motion, wrenches)
+    found = by_motion @ motions
+    found[:, len(UNITS) :] += by_force
+    return found, [motions[:6, : len(UNITS)], motions[6:, : len(UNITS)]]

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
 from blockgen.evidence.stiffness.library import library
+from blockgen.evidence.stiffness.outside import Edges, Outside, edges_of, outside_of, parts_at
 from blockgen.evidence.stiffness.subject import Subject
 
 if TYPE_CHECKING:
@@ -51,11 +52,15 @@ class Probe:
         shaped: Array = np.moveaxis(found.reshape(len(self.places), len(fields), 6), 1, 2)
         return shaped
 
-    def greatest(self, stress: Array) -> tuple[float, tuple[float, float, float]]:
-        """Return the greatest comparative stress (von Mises) in MPa away from singular edges, and its place in mm.
+    def greatest(self, stress: Array, smooth: Array) -> tuple[float, tuple[float, float, float], float]:
+        """Return the greatest comparative stress (von Mises) in MPa away from singular edges.
 
         Args:
             stress: (points, 6), MPa.
+            smooth: The same averaged at the corners, (points, 6), MPa.
+
+        Returns:
+            The stress, its place in mm, and by how much the averaged one differs from it there.
         """
         import numpy as np
 
@@ -63,8 +68,9 @@ class Probe:
         for index in np.argsort(-comparative, kind="stable"):
             if self._away(self.places[index]):
                 x, y, z = (float(c) for c in self.places[index])
-                return float(comparative[index]), (x, y, z)
-        return 0.0, (0.0, 0.0, 0.0)
+                gap = abs(float(von_mises(smooth[index])) - float(comparative[index]))
+                return float(comparative[index]), (x, y, z), gap
+        return 0.0, (0.0, 0.0, 0.0), 0.0
 
     def _away(self, place: Array) -> bool:
         import numpy as np
@@ -90,68 +96,36 @@ def probe_of(subject: Subject, mesh: Any) -> Probe:
     rule = ngsolve.IntegrationRule(ngsolve.TET, 2)
     mapped = mesh.MapToAllElements(rule, ngsolve.VOL)
     places = ngsolve.CF((ngsolve.x, ngsolve.y, ngsolve.z))(mapped)
-    return Probe(rule, mapped, np.asarray(places), singular_points(subject, mesh))
+    return Probe(rule, mapped, np.asarray(places), singular_points(subject, outside_of(mesh)))
 
 
-def singular_points(subject: Subject, mesh: Any) -> Array:
+def singular_points(subject: Subject, outside: Outside) -> Array:
     """Return points (points, 3) along the edges where stress has no limit: re-entrant, or borders of pressed faces."""
     import numpy as np
 
-    corners = np.array([vertex.point for vertex in mesh.vertices])
     pressed = {name for name in subject.faces if name.startswith("ring_") or name.endswith("_flange") or name == "base"}
-    sides: dict[tuple[int, int], list[tuple[str, int]]] = {}
-    for element in mesh.Elements(library().BND):
-        nodes = [vertex.nr for vertex in element.vertices]
-        for opposite in range(3):
-            pair = sorted(nodes[:opposite] + nodes[opposite + 1 :])
-            sides.setdefault((pair[0], pair[1]), []).append((element.mat, nodes[opposite]))
-    inside = _inner_corners(mesh)
-    chosen = [pair for pair, both in sides.items() if _singular(pair, both, corners, pressed, inside)]
-    return _along([(corners[a], corners[b]) for a, b in chosen])
+    edges = edges_of(outside)
+    held = np.array([name in pressed for name in outside.names])[outside.faces[edges.sides]].any(axis=1)
+    parts = parts_at(outside, edges)
+    chosen = (parts[:, 0] != parts[:, 1]) & (held | _inwards(outside, edges))
+    return _along(outside.corners[edges.ends[chosen]])
 
 
-def _inner_corners(mesh: Any) -> dict[tuple[int, ...], int]:
-    """Return for each triangle of the outside the corner of its tetrahedron that lies inside."""
-    outside = {tuple(sorted(v.nr for v in e.vertices)) for e in mesh.Elements(library().BND)}
-    found = {}
-    for element in mesh.Elements(library().VOL):
-        nodes = [vertex.nr for vertex in element.vertices]
-        for index in range(4):
-            face = tuple(sorted(nodes[:index] + nodes[index + 1 :]))
-            if face in outside:
-                found[face] = nodes[index]
-    return found
-
-
-def _singular(
-    pair: tuple[int, int],
-    both: list[tuple[str, int]],
-    corners: Array,
-    pressed: set[str],
-    inside: dict[tuple[int, ...], int],
-) -> bool:
-    """Tell whether an edge of two triangles is re-entrant, or borders a held or pressed face."""
+def _inwards(outside: Outside, edges: Edges) -> Any:
+    """Tell which edges (edges,) are re-entrant and bent by more than a seam."""
     import numpy as np
 
-    (first, one), (second, other) = both
-    if first == second:
-        return False
-    if first in pressed or second in pressed:
-        return True
-    a, b = corners[pair[0]], corners[pair[1]]
-    normals = []
-    for tip in (one, other):
-        normal = np.cross(b - a, corners[tip] - a)
-        within = corners[inside[tuple(sorted((*pair, tip)))]] - a
-        normals.append(-np.sign(normal @ within) * normal / np.linalg.norm(normal))
-    bent = normals[0] @ normals[1] < _BEND
-    return bool(bent and normals[0] @ (corners[other] - a) > 0)
+    one, other = np.moveaxis(outside.normals()[edges.sides], 1, 0)
+    over = outside.corners[edges.tips[:, 1]] - outside.corners[edges.ends[:, 0]]
+    bent = np.einsum("ij,ij->i", one, other) < _BEND
+    return bent & (np.einsum("ij,ij->i", one, over) > 0)
 
 
-def _along(edges: list[tuple[Array, Array]]) -> Array:
+def _along(edges: Array) -> Array:
+    """Return points (points, 3) along edges (edges, 2, 3)."""
     import numpy as np
 
-    if not edges:
+    if not len(edges):
         return np.empty((0, 3))
-    steps = [max(2, math.ceil(float(np.linalg.norm(b - a)) / _SPACING)) for a, b in edges]
+    steps = np.maximum(2, np.ceil(np.linalg.norm(edges[:, 1] - edges[:, 0], axis=1) / _SPACING)).astype(int)
     return np.vstack([np.linspace(a, b, n) for (a, b), n in zip(edges, steps, strict=True)])

@@ -30,7 +30,7 @@ class System:
         self.space = ngsolve.VectorH1(mesh, order=ORDER, **fixed)
         self.modulus, self.poisson = modulus, poisson
         trial, test = self.space.TnT()
-        form = ngsolve.BilinearForm(self.space)
+        form = ngsolve.BilinearForm(self.space, symmetric=True, symmetric_storage=True)
         form += ngsolve.InnerProduct(self.stress(trial), strain(test)) * ngsolve.dx
         form.Assemble()
         self._form, self._factors = form, None
@@ -48,7 +48,7 @@ class System:
         """Return the assembled form of displacement times displacement over some faces, mm2."""
         ngsolve = library()
         trial, test = self.space.TnT()
-        form = ngsolve.BilinearForm(self.space, check_unused=False)
+        form = ngsolve.BilinearForm(self.space, symmetric=True, symmetric_storage=True, check_unused=False)
         form += trial * test * ngsolve.ds(definedon=boundaries(self.space.mesh, faces))
         form.Assemble()
         return form

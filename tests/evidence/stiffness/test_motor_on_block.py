@@ -13,7 +13,7 @@ pytest.importorskip("ngsolve")
 
 def test_first_frequency_is_near_the_full_answer():
     from blockgen.evidence.stiffness.frequencies import frequencies, motor_mass
-    from blockgen.evidence.stiffness.mesh import LEVELS, mesh_of
+    from blockgen.evidence.stiffness.mesh import COARSE, mesh_of
     from blockgen.evidence.stiffness.solve import Bench
     from blockgen.evidence.stiffness.subject import subject_of
     from blockgen.evidence.stiffness.supports import TIED, supports_of
@@ -25,7 +25,7 @@ def test_first_frequency_is_near_the_full_answer():
     plan = design(STEPPER).plan
     shape = analysis_shape(plan)
     subject = subject_of(plan, shape.brep, shape.faces)
-    bench, mass = Bench(subject, mesh_of(subject, LEVELS[0])), motor_mass(plan)
+    bench, mass = Bench(subject, mesh_of(subject, COARSE)), motor_mass(plan)
     bonded = supports_of(plan, subject)[1]
     quick = frequencies(bench.respond(bonded, "free").motor_flange[:, 1:], mass)[0]
     beds = [(bench.system.area_form(bonded.faces), TIED)]

@@ -9,7 +9,14 @@ import sys
 
 import pytest
 
-from blockgen.evidence.stiffness.envelope import all_shares, greatest_slope, judged, least_stiffness, lowest_frequency
+from blockgen.evidence.stiffness.envelope import (
+    all_shares,
+    greatest_slope,
+    greatest_stress,
+    judged,
+    least_stiffness,
+    lowest_frequency,
+)
 from blockgen.evidence.stiffness.loads import cases_of
 from tests.evidence.stiffness.blocks import stepper, stepper_text
 
@@ -61,7 +68,7 @@ def test_the_ends_are_the_worst_of_the_table(made):
     assert least_stiffness(variants).value == min(v.axial_stiffness.low for v in variants)
     assert greatest_slope(variants).value == max(c.slope.most for v in variants for c in v.cases)
     assert lowest_frequency(variants).value == min(v.frequencies[0].low for v in variants)
-    assert made.stiffness.band == pytest.approx(max(end.band for end in judged(variants)), rel=1e-3)
+    assert made.stiffness.band == pytest.approx(max(end.band for end in judged(variants).values()), rel=1e-3)
 
 
 def test_thrust_tilts_in_its_own_plane(made):
@@ -90,14 +97,59 @@ def test_checks_use_the_evidence(made):
     assert "finite elements" in found["base_slip"].explanation
 
 
-def test_slip_is_that_of_the_worst_screw(made):
-    found = {finding.id: finding for finding in made.findings}["base_slip"]
+def test_first_slip_is_that_of_the_worst_screw(made):
+    found = {finding.id: finding for finding in made.findings}
     friction, sure = made.plan.number("base.friction"), made.plan.number("base_preload_least")
     safeties = [
         friction * (sure - max(z, 0)) / math.hypot(x, y)
         for _, case in all_shares(made.stiffness) for x, y, z in case.shares
     ]  # fmt: skip
-    assert found.value == pytest.approx(min(safeties), abs=1e-3)
+    assert found["base_first_slip"].value == pytest.approx(min(safeties), abs=1e-3)
+    assert found["base_first_slip"].value <= found["base_slip"].value
+
+
+def test_what_decides_is_solved_on_the_finer_mesh(made):
+    meshes = [mesh.unknowns for mesh in made.stiffness.meshes]
+    assert len(meshes) == 2
+    assert 1.2 * meshes[0] < meshes[1] < 3 * meshes[0]
+    deciding = {id(end.variant) for end in judged(made.stiffness.variants).values()}
+    for variant in made.stiffness.variants:
+        assert variant.unknowns == meshes[-1 if id(variant) in deciding else 0]
+    assert of(made, "heads", "rigid").axial_stiffness.share > 2 * made.stiffness.band
+
+
+def test_stress_is_judged(made):
+    found = {finding.id: finding for finding in made.findings}["block_stress"]
+    assert found.value == pytest.approx(greatest_stress(made.stiffness.variants).value, rel=1e-3)
+    assert found.verdict == "pass"
+
+
+def test_field_is_a_closed_outside_with_the_greatest_slope(made):
+    field = made.stiffness.field
+    end = greatest_slope(made.stiffness.variants)
+    assert (field.case, field.support, field.flanges) == (end.case.title, end.variant.title, end.variant.flanges)
+    assert 500 < len(field.triangles) <= 8000
+    sides = [tuple(sorted(t[i] for i in pair)) for t in field.triangles for pair in ((0, 1), (1, 2), (2, 0))]
+    assert {sides.count(side) for side in set(sides[:60])} == {2}
+    assert {i for triangle in field.triangles for i in triangle} == set(range(len(field.points)))
+    assert len(field.points) == len(field.displacement) == len(field.stress)
+    assert field.stress_away == end.case.stress.value
+
+
+def test_field_moves_as_the_seat_does(made):
+    """Thrust away pulls at the bearing seat: its corners go where the thrust goes, by about thrust over stiffness."""
+    field = made.stiffness.field
+    variant = next(v for v in made.stiffness.variants if v.title == field.support and v.flanges == field.flanges)
+    thrust = next(c.thrust for c in variant.cases if c.title == field.case)
+    seat = [move[0] for (x, _, _), move in zip(field.points, field.displacement, strict=True) if x == 0]
+    assert max(seat, key=abs) * thrust > 0
+    assert 0.2 < max(map(abs, seat)) / (abs(thrust) / variant.axial_stiffness.value / 1000) < 3
+
+
+def test_picture_of_the_field(made):
+    from blockgen.outputs.stiffness_picture import stiffness_png
+
+    assert stiffness_png(made.stiffness.field).startswith(b"\x89PNG")
 
 
 SCRIPT = """
@@ -129,3 +181,5 @@ def test_summary_has_it_and_is_plain_data(made):
     document = json.loads(json.dumps(with_stiffness({}, made.stiffness)))["stiffness"]
     assert document["units"].startswith("stiffness N/um")
     assert len(document["variants"]) == 6
+    assert document["field"]["triangles"] == len(made.stiffness.field.triangles)
+    assert "displacement" not in document["field"]
