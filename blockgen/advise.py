@@ -17,6 +17,7 @@ from blockgen.spec.load import Spec
 
 if TYPE_CHECKING:
     from blockgen.evidence.stiffness.answers import Figures, Raw
+    from blockgen.evidence.stiffness.parallel import Pair
 
 NOISE = 0.03
 """Differences smaller than this may come from the mesh: one coarse mesh serves each change, and what meshes of the same
@@ -98,12 +99,16 @@ def advise(spec: Spec, plan: Plan, told: Callable[[str], None] | None = None) ->
     Raises:
         MachineError: the finite element library is not installed.
     """
-    from blockgen.evidence.stiffness.library import installed
+    from blockgen.evidence.stiffness.parallel import two_processes
 
-    installed()
-    tell = told or (lambda _: None)
+    with two_processes() as pair:
+        return tuple(chosen(_tried_changes(pair, spec, plan, told or (lambda _: None))))
+
+
+def _tried_changes(pair: Pair, spec: Spec, plan: Plan, tell: Callable[[str], None]) -> list[Advice]:
+    """Return every change that breaks no check, with what it does."""
     tell("advice, the block as it is")
-    before, known = worth_of(plan), _verdicts(plan)
+    before, known = worth_of(pair, plan), _verdicts(plan)
     found = []
     for change in changes(plan):
         tell(f"advice, {change.words}")
@@ -112,10 +117,10 @@ def advise(spec: Spec, plan: Plan, told: Callable[[str], None] | None = None) ->
         if other is None or any(v == "fail" and known.get(title) != "fail" for title, v in verdicts.items()):
             continue
         new = tuple(t for t, v in verdicts.items() if v == "warn" and known.get(t) == "pass")
-        worth = _tried(other)
+        worth = _tried(pair, other)
         if worth is not None:
             found.append(Advice(change, worth, before, new))
-    return tuple(chosen(found))
+    return found
 
 
 def changes(plan: Plan) -> Iterator[Change]:
@@ -161,17 +166,16 @@ def _verdicts(plan: Plan) -> dict[str, str]:
     return {finding.title: finding.verdict for finding in check(plan)}
 
 
-def _tried(plan: Plan) -> Worth | None:
+def _tried(pair: Pair, plan: Plan) -> Worth | None:
     try:
-        return worth_of(plan)
+        return worth_of(pair, plan)
     except KernelError:
         return None
 
 
-def worth_of(plan: Plan) -> Worth:
+def worth_of(pair: Pair, plan: Plan) -> Worth:
     """Return what a block is worth on the coarsest mesh, flanges free."""
     from blockgen.evidence.stiffness.loads import UNITS, Case
-    from blockgen.evidence.stiffness.parallel import two_processes
     from blockgen.evidence.stiffness.run import task_of
     from blockgen.evidence.stiffness.solver import Step
     from blockgen.geometry.analysis import analysis_shape
@@ -181,8 +185,8 @@ def worth_of(plan: Plan) -> Worth:
     task = replace(task, kinds=tuple(kind for kind in task.kinds if kind[1] == "free"))
     if not any(any(case.factors) for case in task.cases):
         task = replace(task, cases=(Case("1 kN", 1000.0, (1000.0, *(0.0,) * (len(UNITS) - 1))),))
-    with two_processes(task) as pair:
-        used, raws = pair.step(Step((), tuple(range(len(task.kinds)))))
+    pair.give(task)
+    used, raws = pair.step(Step((), tuple(range(len(task.kinds)))))
     mass = reference_volume(plan) * _CUBIC_METRES * plan.material_density
     return _worst(tuple(raws.values()), mass, used.unknowns)
 

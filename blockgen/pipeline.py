@@ -189,10 +189,14 @@ def stiffness_of(plan: Plan, band: float | None = None, progress: Progress | Non
     from blockgen.evidence.stiffness.run import BAND, stiffness
 
     installed()  # before anything slow
-    from blockgen.geometry.analysis import analysis_shape
 
-    shape = analysis_shape(plan)
-    return stiffness(plan, shape.brep, shape.faces, BAND if band is None else band, progress)
+    def solid() -> tuple[bytes, tuple[str, ...]]:
+        from blockgen.geometry.analysis import analysis_shape  # loads the kernel, while the solvers start
+
+        shape = analysis_shape(plan)
+        return shape.brep, shape.faces
+
+    return stiffness(plan, solid, BAND if band is None else band, progress)
 
 
 def compare_arrangements(made: Design, arrangement: str) -> tuple[Arrangement, ...]:

@@ -30,6 +30,7 @@ def inspect(
     from blockgen.console import inspect_page
     from blockgen.evidence.measured import read_measured
     from blockgen.evidence.verdict import verdict
+    from blockgen.outputs.family_rows import mounted_motor
     from blockgen.outputs.inspect_json import inspect_document
     from blockgen.pipeline import design
 
@@ -37,10 +38,11 @@ def inspect(
     faults = [finding.title for finding in made.findings if finding.verdict == "fail"]
     values = read_measured(measured, made.plan, made.spec_sha256)
     found = verdict(made.plan, values, expansions_of(made.plan), faults)
+    mounted = mounted_motor(made.plan)
     if as_json:
-        printer.say_json(inspect_document(found, str(measured), made.spec_sha256, made.status))
+        printer.say_json(inspect_document(found, str(measured), made.spec_sha256, made.status, mounted))
     elif not quiet:
-        printer.show(inspect_page.inspect_page(found, made.status))
+        printer.show(inspect_page.inspect_page(found, made.status, mounted))
     elif found.decision == "reject":
         from blockgen.console.plain import lines
 

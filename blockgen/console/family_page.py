@@ -26,7 +26,7 @@ def family_parts(plan: Plan, findings: Sequence[Finding]) -> list[Part]:
         *(bullet(f"{row.motor} is {row.turned}.") for row in rows if row.turned),
         Line("Lengths in mm: block that the motor alone would allow, coupling's start from the bearing seat, grip of "
              "journal and motor shaft, gap between the shafts. Checks of the further motors are listed where they "
-             "differ from those of the first.", "quiet"),
+             "differ from those of the first; solids and finite elements are those of the first.", "quiet"),
     ]  # fmt: skip
 
 

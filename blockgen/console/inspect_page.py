@@ -25,17 +25,19 @@ _MARKS: dict[str, Mark] = {"out": "fail", "cannot be told": "warn", "in": "pass"
 _DECISIONS: dict[str, Mark] = {"accept": "pass", "use with note": "warn", "reject": "fail"}
 
 
-def inspect_page(found: Verdict, status: str) -> list[Part]:
+def inspect_page(found: Verdict, status: str, mounted: str = "") -> list[Part]:
     """Return the page of a verdict.
 
     Args:
         found: The verdict.
         status: Status of the design that the block was made from.
+        mounted: The motor that it is about, in words, where the block takes several.
     """
     return [
         status_line(status),
         *_characteristics(found.conformities),
         *_shafts(found.as_built),
+        *_mounted(mounted),
         *_clocking(found.clocking),
         *_shim(found.shim),
         *_result(found),
@@ -90,6 +92,13 @@ def _shafts(result: AsBuilt) -> Iterator[Part]:
         asked = percent(result.probability)
         yield Line(f"Use of the coupling at {asked}: {result.use.likely:.2f} of {result.use_limit:g}.")
     yield Line(f"Not measured, still random: {', '.join(i.replace('_', ' ') for i in result.unknown) or 'nothing'}.")
+
+
+def _mounted(motor: str) -> Iterator[Part]:
+    """Yield which motor of a family the verdict is about."""
+    if motor:
+        told = f"The motor's rows, shafts, turn and verdict are those of {motor}"
+        yield Line(f"{told}; no other motor of the family is judged here.", "warn")
 
 
 def _spread(name: str, spread: Spread, scale: float) -> Row:

@@ -64,6 +64,11 @@ def family_document(plan: Plan, findings: Sequence[Finding]) -> list[dict[str, A
     return [asdict(row) for row in family_rows(plan, findings)]
 
 
+def mounted_motor(plan: Plan) -> str:
+    """Return in words the motor of a family that plan, solids and finite elements show; empty for a single motor."""
+    return title_of(plan.records, FIRST) if plan.others else ""
+
+
 def further_fasteners(plan: Plan) -> tuple[Fastener, ...]:
     """Return the motor screws of the further motors of a family."""
     found = []

@@ -13,7 +13,9 @@ from blockgen.evidence.shim import CORRECTS, Shim, shim_words
 from blockgen.evidence.verdict import Verdict, holding
 
 
-def inspect_document(found: Verdict, file: str, spec_sha256: str, status: str) -> dict[str, Any]:
+def inspect_document(
+    found: Verdict, file: str, spec_sha256: str, status: str, mounted: str = ""
+) -> dict[str, Any]:
     """Return the document that ``blockgen inspect --json`` prints.
 
     Args:
@@ -21,6 +23,7 @@ def inspect_document(found: Verdict, file: str, spec_sha256: str, status: str) -
         file: Name of the measured file.
         spec_sha256: Hash of the resolved spec.
         status: Status of the design.
+        mounted: The motor that the verdict is about, in words, where the block takes several.
     """
     return {
         "schema": 1,
@@ -28,6 +31,7 @@ def inspect_document(found: Verdict, file: str, spec_sha256: str, status: str) -
         "status": status,
         "spec_sha256": spec_sha256,
         "file": file,
+        "mounted": mounted or None,
         "reasons": list(found.reasons),
         "notes": list(found.notes),
         "alignment": _as_built(found.as_built),

@@ -12,6 +12,7 @@ import sys
 import traceback
 from concurrent.futures import ProcessPoolExecutor
 from functools import partial
+from multiprocessing import get_context
 
 from tests.random_specs.generate import specs
 from tests.random_specs.verify import built, planned
@@ -35,7 +36,8 @@ def tried(numbered, *, solids: int) -> tuple[int, str, list[str]]:
 def run(seed: int, count: int, solids: int, workers: int = 2) -> tuple[collections.Counter, dict[int, list[str]]]:
     """Return how often each outcome came, and the faults by number."""
     outcomes, faults = collections.Counter(), {}
-    with ProcessPoolExecutor(workers) as pool:
+    # spawned: the kernel's threads of this process would not live on in a fork
+    with ProcessPoolExecutor(workers, mp_context=get_context("spawn")) as pool:
         answers = pool.map(partial(tried, solids=solids), enumerate(specs(seed, count)), chunksize=20)
         for number, outcome, found in answers:
             outcomes[outcome] += 1

@@ -1,8 +1,8 @@
 """The solver in processes of its own: one thread each, so that every run gives the same, and half of the work each.
 
 Mesher and solver never load in the first process: they bring a CAD kernel of another edition, and two editions in one
-process mix their functions without a word. A process is this file run as a module; it is given a task and then steps.
-Both have the same mesh at all times.
+process mix their functions without a word. A process is this file run as a module; it loads its libraries while the
+first process models the solid, and is then given a task and its steps, or another task. Both always have the same mesh.
 """
 
 from __future__ import annotations
@@ -14,27 +14,39 @@ import sys
 from collections.abc import Iterator, Sequence
 from contextlib import ExitStack, contextmanager
 from dataclasses import replace
+from importlib import import_module
 from pathlib import Path
 from typing import IO, Any
 
 from blockgen.errors import KernelError, MachineError
 from blockgen.evidence.stiffness.answers import Raw, Task
 from blockgen.evidence.stiffness.field import Field
-from blockgen.evidence.stiffness.library import installed
+from blockgen.evidence.stiffness.library import installed, library
 from blockgen.evidence.stiffness.result import MeshUsed
 from blockgen.evidence.stiffness.solver import Solver, Step, Wanted
 
-Asked = Step | Wanted
+Asked = Task | Step | Wanted
+_ENDED = "a process of the stiffness has ended; is there memory enough?"
 _ALONE = dict.fromkeys(("OPENBLAS_NUM_THREADS", "OMP_NUM_THREADS", "MKL_NUM_THREADS"), "1")
 
 
 class Pair:
-    """Two solvers of one task, or one where there is one processor only."""
+    """Two solvers of one task after the other, or one where there is one processor only."""
 
     def __init__(self, processes: Sequence[subprocess.Popen[bytes]]) -> None:
-        """Keep the processes; each has been given the task."""
+        """Keep the processes."""
         self._processes = processes
         self._home: dict[int, subprocess.Popen[bytes]] = {}
+
+    def give(self, task: Task) -> None:
+        """Give both the task that the steps are of; what they know of another is forgotten.
+
+        Raises:
+            MachineError: a process has ended.
+        """
+        self._home = {}
+        for process in self._processes:
+            _put(process.stdin, task)
 
     def step(self, step: Step) -> tuple[MeshUsed, dict[int, Raw]]:
         """Return the mesh and the answers of the kinds that are asked for, turn by turn from both.
@@ -64,20 +76,19 @@ class Pair:
 
 
 @contextmanager
-def two_processes(task: Task) -> Iterator[Pair]:
-    """Yield the solvers of a task, two processes where there are two processors.
+def two_processes() -> Iterator[Pair]:
+    """Yield solvers that wait for a task, two processes where there are two processors.
 
     Raises:
-        MachineError: the finite element library is not installed, or a process has ended.
+        MachineError: the finite element library is not installed.
     """
     installed()
-    count = min(2, os.cpu_count() or 1, len(task.kinds))
     with ExitStack() as stack:
-        yield Pair([stack.enter_context(_process(task)) for _ in range(count)])
+        yield Pair([stack.enter_context(_process()) for _ in range(min(2, os.cpu_count() or 1))])
 
 
 @contextmanager
-def _process(task: Task) -> Iterator[subprocess.Popen[bytes]]:
+def _process() -> Iterator[subprocess.Popen[bytes]]:
     home = str(Path(__file__).resolve().parents[3])
     paths = os.pathsep.join(filter(None, (home, os.environ.get("PYTHONPATH", ""))))
     process = subprocess.Popen(  # this Python and this file
@@ -85,7 +96,6 @@ def _process(task: Task) -> Iterator[subprocess.Popen[bytes]]:
         stdin=subprocess.PIPE, stdout=subprocess.PIPE, env={**os.environ, **_ALONE, "PYTHONPATH": paths},
     )  # fmt: skip
     try:
-        _put(process.stdin, task)
         yield process
     finally:
         process.kill()
@@ -93,9 +103,18 @@ def _process(task: Task) -> Iterator[subprocess.Popen[bytes]]:
 
 
 def _put(stream: IO[bytes] | None, thing: Any) -> None:
-    if stream is not None:
+    """Send a thing to a process.
+
+    Raises:
+        MachineError: it has ended.
+    """
+    if stream is None:
+        return
+    try:
         pickle.dump(thing, stream)
         stream.flush()
+    except BrokenPipeError as error:
+        raise MachineError(_ENDED) from error
 
 
 def _taken(process: subprocess.Popen[bytes]) -> Any:
@@ -108,7 +127,7 @@ def _taken(process: subprocess.Popen[bytes]) -> Any:
     try:
         found = pickle.load(process.stdout)  # type: ignore[arg-type] # noqa: S301 # from our own process
     except EOFError as error:
-        raise MachineError("a process of the stiffness has ended; is there memory enough?") from error
+        raise MachineError(_ENDED) from error
     if isinstance(found, Exception):
         raise found
     return found
@@ -118,18 +137,35 @@ def _serve() -> None:
     """Answer until the first process hangs up; what libraries print goes nowhere."""
     out = os.fdopen(os.dup(1), "wb")
     os.dup2(os.open(os.devnull, os.O_WRONLY), 1)
-    task: Task = pickle.load(sys.stdin.buffer)  # noqa: S301 # from our own process
+    _load()
+    task: Task | None = None
     solver: Solver | None = None
-    while True:
-        try:
-            asked: Asked = pickle.load(sys.stdin.buffer)  # noqa: S301 # from our own process
-        except EOFError:
-            return
-        try:
-            solver = solver or Solver(task)
-            _put(out, solver.step(asked) if isinstance(asked, Step) else solver.field(asked))
-        except (KernelError, MachineError) as error:
-            _put(out, error)
+    while (asked := _next_asked()) is not None:
+        if isinstance(asked, Task):
+            task, solver = asked, None
+        elif task is not None:
+            try:
+                solver = solver or Solver(task)
+                _put(out, solver.step(asked) if isinstance(asked, Step) else solver.field(asked))
+            except (KernelError, MachineError) as error:
+                _put(out, error)
+
+
+def _load() -> None:
+    """Load the libraries while nothing is asked; what is wrong with them is told when it is."""
+    try:
+        library()
+        import_module("netgen.occ")
+    except (ImportError, MachineError):
+        return
+
+
+def _next_asked() -> Asked | None:
+    try:
+        found: Asked = pickle.load(sys.stdin.buffer)  # noqa: S301 # from our own process
+    except EOFError:
+        return None
+    return found
 
 
 if __name__ == "__main__":

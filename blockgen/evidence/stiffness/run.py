@@ -33,6 +33,7 @@ _BLAMED = 0.35  # the elements that lack this share of what is lacking are cut .
 _CUT = (0.02, 0.045)  # .. but between these shares of all: their neighbours are cut with them
 
 Told = Callable[[str], None]
+Solid = Callable[[], tuple[bytes, tuple[str, ...]]]
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,24 +53,22 @@ class State:
     found: Mapping[int, Found]
 
 
-def stiffness(
-    plan: Plan, brep: bytes, faces: tuple[str, ...], band: float = BAND, told: Told | None = None
-) -> Stiffness:
+def stiffness(plan: Plan, solid: Solid, band: float = BAND, told: Told | None = None) -> Stiffness:
     """Return the stiffness of a block.
 
     Args:
         plan: What was decided.
-        brep: Its analysis solid, ``geometry.analysis``.
-        faces: Ids of the faces of that solid.
+        solid: Makes its analysis solid, ``geometry.analysis``, and the ids of its faces, while the solvers start.
         band: Half the error band over the value that is asked of stiffness, slope and frequency where they are judged.
         told: Called with a few words as each step begins.
 
     Raises:
         MachineError: the finite element library is not installed.
-        KernelError: the solid cannot be meshed.
+        KernelError: the solid cannot be made or meshed.
     """
-    task = task_of(plan, brep, faces)
-    with two_processes(task) as pair:
+    with two_processes() as pair:
+        task = task_of(plan, *solid())
+        pair.give(task)
         state = _refined(pair, task, band, told or (lambda _: None))
         return _evidence(pair, task, state, band)
 
