@@ -28,9 +28,9 @@ def compare(
 
     Exit code 0 where they differ and where they do not; 1 where no block can exist for one of them.
     """
-    from blockgen.change.compare import compare_paths, with_rework, with_volumes
-    from blockgen.change.compare_json import comparison_document
-    from blockgen.change.compare_write import change_stem, write_change
+    from blockgen.change.compare.compare import compare_paths, with_rework, with_volumes
+    from blockgen.change.compare.json import comparison_document
+    from blockgen.change.compare.write import change_stem, write_change
     from blockgen.console.compare_page import compare_page
     from blockgen.console.progress import progress
 

@@ -46,7 +46,7 @@ def new(
 
 
 def _from_old(file: Path, old: Path, parts: dict[str, str | None], *, free: bool, quiet: bool) -> int:
-    from blockgen.change.swap import swap
+    from blockgen.change.swap.swap import swap
     from blockgen.console.new_page import outcome, swap_page
     from blockgen.console.plain import lines
 

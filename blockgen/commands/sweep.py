@@ -46,8 +46,8 @@ def sweep(  # noqa: PLR0913, PLR0917 # one argument an option
 
     Example: blockgen sweep axis.toml --vary base.shaft_height=60:80:5 --vary base.screw=M8,M10
     """
-    from blockgen.change.sweep import Wishes
-    from blockgen.change.sweep import sweep as try_all
+    from blockgen.change.sweep.sweep import Wishes
+    from blockgen.change.sweep.sweep import sweep as try_all
     from blockgen.console.progress import progress
     from blockgen.console.sweep_page import sweep_page
 
@@ -61,7 +61,7 @@ def sweep(  # noqa: PLR0913, PLR0917 # one argument an option
         printer.complain("What was done is kept: the same command goes on where it was.")
         raise
     if as_json:
-        from blockgen.change.sweep_json import sweep_json
+        from blockgen.change.sweep.json import sweep_json
 
         printer.say_json(sweep_json(found))
     elif not quiet:

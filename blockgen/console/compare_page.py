@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from pathlib import Path
 
-from blockgen.change import compare_rows as rows
-from blockgen.change.compare_data import Comparison, Side
-from blockgen.change.compare_md import volume_rows
-from blockgen.change.compare_places import feature_rows
-from blockgen.change.compare_words import of_entry
+from blockgen.change.compare import rows
+from blockgen.change.compare.data import Comparison, Side
+from blockgen.change.compare.md import volume_rows
+from blockgen.change.compare.places import feature_rows
+from blockgen.change.compare.words import of_entry
 from blockgen.console.page import Line, Mark, Part, Table, bullet, title
 from blockgen.console.page import Row as PageRow
 from blockgen.console.rework_page import rework_parts

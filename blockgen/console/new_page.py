@@ -5,7 +5,7 @@ from __future__ import annotations
 import shlex
 from collections.abc import Iterator
 
-from blockgen.change.swap import Swap
+from blockgen.change.swap.swap import Swap
 from blockgen.console.check_page import status_line
 from blockgen.console.page import BLANK, Line, Part, bullet, title
 

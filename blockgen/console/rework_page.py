@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from blockgen.change import rework_rows as rows
-from blockgen.change.adapter_data import Adapter
-from blockgen.change.rework import Change
-from blockgen.change.rework_data import Rework
+from blockgen.change.adapter.data import Adapter
+from blockgen.change.rework import rows
+from blockgen.change.rework.data import Rework
+from blockgen.change.rework.rework import Change
 from blockgen.console.page import BLANK, Line, Part, Row, Table, bullet, title
 
 

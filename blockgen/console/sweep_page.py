@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from blockgen.change.sweep import Best, Swept
+from blockgen.change.sweep.sweep import Best, Swept
 from blockgen.console.page import Line, Page, Part, Row, Table, bullet, title
 from blockgen.outputs import show
 

@@ -13,9 +13,7 @@ from blockgen.evidence.shim import CORRECTS, Shim, shim_words
 from blockgen.evidence.verdict import Verdict, holding
 
 
-def inspect_document(
-    found: Verdict, file: str, spec_sha256: str, status: str, mounted: str = ""
-) -> dict[str, Any]:
+def inspect_document(found: Verdict, file: str, spec_sha256: str, status: str, mounted: str = "") -> dict[str, Any]:
     """Return the document that ``blockgen inspect --json`` prints.
 
     Args:

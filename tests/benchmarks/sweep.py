@@ -23,9 +23,9 @@ from typing import NamedTuple
 from memory import resident
 from timing import Pair, in_turn
 
-from blockgen.change.sweep import Wishes, prepare, sweep
-from blockgen.change.sweep_batch import batches, run_batch
-from blockgen.change.sweep_pool import processors
+from blockgen.change.sweep.batch import batches, run_batch
+from blockgen.change.sweep.pool import processors
+from blockgen.change.sweep.sweep import Wishes, prepare, sweep
 
 SPEC = Path(__file__).resolve().parents[2] / "presets" / "examples" / "spray_carriage_servo.toml"
 RANGES = ("block.bearing_wall=20:28", "base.shaft_height=60:75", "motor.shaft_length=38:44")

@@ -3,9 +3,9 @@
 import copy
 from functools import cache
 
-from blockgen.change.compare_data import Side
-from blockgen.change.compare_sides import side_of
-from blockgen.change.compare_volumes import overlay
+from blockgen.change.compare.data import Side
+from blockgen.change.compare.sides import side_of
+from blockgen.change.compare.volumes import overlay
 from blockgen.pipeline import design
 from blockgen.spec.load import parse_spec
 from tests.examples import SERVO

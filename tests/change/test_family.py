@@ -6,6 +6,7 @@ from itertools import permutations
 import pytest
 from hypothesis import HealthCheck, given, settings
 
+from blockgen.change import family
 from blockgen.change.family import Trials, one_block, only, split_family, told_of_family
 from blockgen.errors import Conflict, FamilyError, InfeasibleError, MotorGroup
 from blockgen.sizing.family import entries
@@ -143,3 +144,13 @@ def test_the_conflict_of_a_single_motor_stays_what_it_is():
     with pytest.raises(InfeasibleError) as caught, told_of_family(spec):
         plan_from(spec.records)
     assert not isinstance(caught.value, FamilyError)
+
+
+def test_parts_of_a_block_that_is_known_are_not_sized_for_the_reasons(monkeypatch):
+    sized = []
+    real = family.one_block
+    monkeypatch.setattr(family, "one_block", lambda records, motors: sized.append(motors) or real(records, motors))
+    many = [{"shaft_length": 40 + n % 3} for n in range(11)] + [LONG]
+    error = split_family(family_records(many), InfeasibleError([], []))
+    assert len(error.splits) == 11
+    assert len(sized) < 100  # of 4095 sets

@@ -1,9 +1,9 @@
 import pytest
 
-from blockgen.change.compare import compare
-from blockgen.change.compare_data import Lump, Volumes
-from blockgen.change.compare_md import comparison_md, volume_rows
-from blockgen.change.compare_places import feature_rows
+from blockgen.change.compare.compare import compare
+from blockgen.change.compare.data import Lump, Volumes
+from blockgen.change.compare.md import comparison_md, volume_rows
+from blockgen.change.compare.places import feature_rows
 from blockgen.console.compare_page import compare_page
 from blockgen.console.plain import lines
 from tests.change.sides import SERVO_TEXT, altered, side

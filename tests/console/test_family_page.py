@@ -88,3 +88,11 @@ def test_one_block_is_shown_for_each_motor_and_a_turned_one_is_named():
 
 def test_a_single_motor_has_no_such_page():
     assert family_parts(sized(), ()) == []
+
+
+def test_motors_that_fit_no_block_for_one_reason_share_it():
+    why = (Conflict("journal too short", 1.0, ("the journal ends here",), ("screw.journal_reach",)),)
+    splits = [Split((f"motor {n}",), (f"family.{n - 2}",), why) for n in (2, 3)]
+    text = as_text(FamilyError(ERROR, ERROR.groups[:1], [*ERROR.splits, *splits]))
+    assert "Motor 2, motor 3 fit no block at all: journal too short" in text
+    assert text.count("the journal ends here") == 1

@@ -1,4 +1,4 @@
-from blockgen.change.swap import swap
+from blockgen.change.swap.swap import swap
 from blockgen.console.new_page import swap_page
 from blockgen.console.plain import lines
 from tests.examples import SERVO, STEPPER

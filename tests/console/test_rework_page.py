@@ -4,10 +4,10 @@ import json
 
 import pytest
 
-from blockgen.change.rework import rework_and_adapter
-from blockgen.change.rework_data import Reason
-from blockgen.change.rework_document import rework_document
-from blockgen.change.rework_rows import grouped, leftover_rows, markdown
+from blockgen.change.rework.data import Reason
+from blockgen.change.rework.document import rework_document
+from blockgen.change.rework.rework import rework_and_adapter
+from blockgen.change.rework.rows import grouped, leftover_rows, markdown
 from blockgen.console import plain
 from blockgen.console.rework_page import rework_parts
 from tests.change import blocks
@@ -61,7 +61,7 @@ def test_alike_reasons_are_told_once():
 
 
 def test_alike_leftovers_share_a_row_with_the_thinnest_wall():
-    from blockgen.change.rework_data import Leftover
+    from blockgen.change.rework.data import Leftover
 
     def left(number, wall):
         return Leftover(f"hole_{number}", "tapped_hole", "top", (0.0, 0.0, 0.0), "M6", wall, 3.0, "window", sound=True)

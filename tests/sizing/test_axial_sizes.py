@@ -2,6 +2,9 @@
 
 import pytest
 
+from blockgen.record import Ledger, Record
+from blockgen.sizing.axial import Layout
+from blockgen.sizing.axial_sizes import enter_coupling
 from tests.sizing.strategies import sized
 
 
@@ -52,3 +55,14 @@ def test_grips_and_gap_by_hand():
     assert plan.number("journal_grip") == pytest.approx(44 - c)
     assert plan.number("motor_grip") == pytest.approx(c + 60 - (length - 40))
     assert plan.number("shaft_gap") == pytest.approx(length - 40 - 44)
+
+
+def test_a_coupling_range_of_one_point_is_taken_whatever_the_last_digit_says():
+    limits = {"c_min": 20.0, "c_max": 30.0, "d_min": 60.0, "d_max": 80.0, "l_min": 0.0, "l_max": 200.0}
+    point = limits | {"c_min": 26.7 + 4e-15, "c_max": 26.7}
+    layout, tight = (Layout(80.0, 110.0, (), (), values) for values in (limits, point))
+    values = {"length": 100.0, "practice.setting_tolerance": 0.2, "screw.journal_reach": 46.0,
+              "motor.shaft_length": 40.0, "coupling.length": 58.0}  # fmt: skip
+    ledger = Ledger(Record(key, value, "mm", "given", "") for key, value in values.items())
+    enter_coupling(ledger, layout, tight)
+    assert ledger.number("coupling_low") == ledger.number("coupling_high") == ledger.number("coupling_position") == 26.7

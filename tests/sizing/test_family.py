@@ -300,3 +300,50 @@ def test_any_spec_with_a_further_motor_gives_one_block_or_says_why_not(drawn, mo
         return
     assert block(plan.others[0]) == block(plan)
     assert all(f.verdict in {"pass", "warn", "fail", "not_assessed"} for f in check(plan))
+
+
+@pytest.mark.parametrize("order", [("2.8740 in", 73), (73, "2.8740 in")])
+def test_a_pilot_of_a_sheet_in_inches_is_the_pilot_in_mm_but_for_its_last_digit(order):
+    plan = plan_from(family_records([{"pilot_diameter": size} for size in order]))  # 2.8740 in = 72.9996 mm
+    assert plan.number("motor_bore") == plan.others[0].number("motor_bore") == 73
+    rounded = [plan.records[f"{entry}.pilot_diameter"] for entry in ("motor", "family.0")]
+    assert [("72.9996 mm, taken as the 73 mm" in record.rule) for record in rounded] == [size != 73 for size in order]
+
+
+def test_pilots_further_apart_than_the_last_digit_in_inches_are_two():
+    with pytest.raises(InfeasibleError, match="0.0026 mm apart"):
+        require_one_pilot(family_records([{"pilot_diameter": "2.8739 in"}, {"pilot_diameter": 72.9996}]))
+
+
+def test_the_depth_of_equal_threads_is_explained_where_the_first_motor_has_another_thread():
+    wide = {"bolt_circle": 110, "flange_size": 98, "bolt_hole": 5.5}
+    plan = plan_from(family_records([{}, {**wide, "flange_thickness": 6}, {**wide, "flange_thickness": 8}]))
+    assert (
+        plan.number("motor_2_thread_depth") == plan.number("motor_3_thread_depth") != plan.number("motor_thread_depth")
+    )
+    told = [of for r in plan.records.values() for of in r.inputs.values() if of.ref]
+    assert all(plan.records[of.ref].value == of.value for of in told)
+    assert any(of.ref and of.ref.endswith("_thread_depth_alike") for of in told)
+
+
+def test_the_longest_pilot_names_that_of_every_motor_even_where_it_was_not_given():
+    plan = plan_from(family_records([{}, {"pilot_length": None}]))
+    inputs = plan.records["family_motor_pilot_length"].inputs
+    assert {key: of.origin for key, of in inputs.items()} == {
+        "motor.pilot_length": "given", "family.0.pilot_length": "assumed",
+    }  # fmt: skip
+
+
+def test_a_ring_and_a_hub_that_only_a_further_motor_needs_are_told():
+    other = {"pilot_form": "recessed", "pilot_fit": None, "shaft_diameter": 16}
+    notes = plan_from(family_records([{"shaft_diameter": 19}, {**other, "name": "next"}])).notes
+    ring = "The flange of motor 2 (next) has a recess: a loose centring ring of diam 70 joins it to the bore."
+    assert ring in notes
+    assert any("a motor-side hub bored for each: 19 mm for motor 1, 16 mm for motor 2 (next)." in n for n in notes)
+    assert not any("hub" in note or "ring" in note for note in plan_from(family_records([{}, {}])).notes)
+
+
+def test_a_value_that_no_motor_has_is_asked_for_each_of_them():
+    plan = plan_from(family_records([{"mass": None}, {"mass": None}], screw={"thrust": 800}))
+    asked = {key for finding in check(plan) for key in finding.missing}
+    assert {"motor.mass", "family.0.mass"} <= asked

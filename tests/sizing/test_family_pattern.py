@@ -9,6 +9,7 @@ from hypothesis import strategies as st
 from blockgen.errors import InfeasibleError
 from blockgen.mechanics.ligaments import least_wall, required_wall
 from blockgen.record import Ledger
+from blockgen.sizing import family_pattern
 from blockgen.sizing.family_pattern import clear, clocked, missing_wall, pattern_of, turned, united, ways
 from blockgen.sizing.free_places import rule_of
 from blockgen.sizing.size import plan_from
@@ -145,3 +146,18 @@ def test_whether_patterns_go_together_does_not_depend_on_their_order(circles, ra
     assert (first is None) == (second is None)
     if first is not None:
         assert {(w.pattern.entry, w.angle) for w in first} == {(w.pattern.entry, w.angle) for w in second}
+
+
+def test_six_round_motors_that_do_not_go_together_are_told_after_few_trials(monkeypatch):
+    asked = []
+    monkeypatch.setattr(family_pattern, "clear", lambda one, other: asked.append(1) or clear(one, other))
+    circles = (86, 89, 92, 95, 98, 101)
+    assert united(patterns(*({**ROUND, "bolt_circle": c, "bolt_hole": 5.5} for c in circles))) is None
+    assert len(asked) < 20_000  # each further motor multiplied them by ten before
+
+
+def test_motors_with_the_same_holes_are_turned_alike():
+    near = {**ROUND, "bolt_circle": 92, "bolt_hole": 5.5}
+    first, second, third = united(patterns({}, near, near))
+    assert second.angle == third.angle != first.angle
+    assert second.flange.positions == third.flange.positions

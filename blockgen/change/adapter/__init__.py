@@ -1,0 +1,1 @@
+"""Ring or plate between a block that exists and another motor."""

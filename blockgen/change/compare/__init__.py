@@ -1,0 +1,1 @@
+"""Two designs against each other: what differs, and what became obsolete."""

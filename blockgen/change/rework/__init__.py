@@ -1,0 +1,1 @@
+"""Can the block that exists be re-machined into the new one."""

@@ -1,0 +1,1 @@
+"""Another part in a spec, with what exists locked."""

@@ -1,0 +1,1 @@
+"""Many variants of one spec: tried, kept, compared."""
