@@ -129,7 +129,7 @@ def test_the_boolean_tells_what_a_narrower_pilot_lacks():
 
 @pytest.mark.slow
 def test_a_volume_that_the_screen_does_not_see_refuses_the_rework(monkeypatch):
-    from blockgen.change.rework.rework import attempts as rework_attempts
+    from blockgen.change.rework import attempts as rework_attempts
     from blockgen.change.rework.screen import Screen, screen
 
     def blind(old, target, shift):
