@@ -63,7 +63,7 @@ def test_it_opens_with_one_paragraph_and_two_commands():
     assert heading == "## Start"
     demo, tests = fences("sh")[:2]
     assert demo == f"pip install . && {DEMO_BUILD}\n"
-    assert re.fullmatch(r'pip install .*"\.\[test\]" && python -m pytest\n', tests)
+    assert re.fullmatch(r'pip install .*"\.\[test\]" && python -m pytest -n 2 --dist loadfile\n', tests)
 
 
 def test_the_test_command_stands_where_continuous_integration_looks():
