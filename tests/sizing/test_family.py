@@ -311,7 +311,7 @@ def test_a_pilot_of_a_sheet_in_inches_is_the_pilot_in_mm_but_for_its_last_digit(
 
 
 def test_pilots_further_apart_than_the_last_digit_in_inches_are_two():
-    with pytest.raises(InfeasibleError, match="0.0026 mm apart"):
+    with pytest.raises(InfeasibleError, match=r"0\.00254 mm apart"):
         require_one_pilot(family_records([{"pilot_diameter": "2.8739 in"}, {"pilot_diameter": 72.9996}]))
 
 
