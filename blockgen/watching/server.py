@@ -17,7 +17,7 @@ from hashlib import sha256
 from http import HTTPStatus
 from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
-from urllib.parse import unquote, urlsplit
+from urllib.parse import unquote
 
 from blockgen.errors import MachineError
 from blockgen.outputs.manifest import listed_files
@@ -114,9 +114,11 @@ class _Answer(BaseHTTPRequestHandler):
         """Say nothing: the terminal is for the watch."""
 
     def _route(self, *, body: bool) -> None:
-        path = unquote(urlsplit(self.path).path)
-        if self.headers.get("Host", "").lower() not in self.server.hosts:
+        path = unquote(self.path.partition("?")[0])
+        if not self._is_for_us():
             self.send_error(HTTPStatus.FORBIDDEN, "This address is for the computer itself")
+        elif not self.path.startswith("/"):  # a whole address would name another host
+            self.send_error(HTTPStatus.BAD_REQUEST, "Ask for a path that begins with /")
         elif path == "/":
             self._send(live_page.page(self.server.board.shown, self.server.run).encode(), ".html", body=body)
         elif path == SCRIPT:
@@ -128,6 +130,11 @@ class _Answer(BaseHTTPRequestHandler):
             self._send_news()
         else:
             self._send_file(path.removeprefix("/"), body=body)
+
+    def _is_for_us(self) -> bool:
+        """Tell whether the request names one host, and that this computer."""
+        named = self.headers.get_all("Host", [])
+        return len(named) == 1 and named[0].lower() in self.server.hosts
 
     def _send_file(self, name: str, *, body: bool) -> None:
         folder = self.server.board.shown.folder
@@ -190,7 +197,14 @@ def file_of_set(folder: Path, name: str) -> bytes | None:
         if name not in {*hashes, MANIFEST}:
             return None
         with suppress(OSError):
-            data = (folder / name).read_bytes()
+            data = _contents(folder / name)
             if name == MANIFEST or sha256(data).hexdigest() == hashes[name]:
                 return data
     return None
+
+
+def _contents(path: Path) -> bytes:
+    """Return the contents of a file; OSError where it is none."""
+    if not path.is_file():  # a pipe would keep us waiting
+        raise FileNotFoundError(path)
+    return path.read_bytes()

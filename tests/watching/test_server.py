@@ -3,6 +3,7 @@
 import hashlib
 import http.client
 import json
+import os
 import socket
 import threading
 from contextlib import closing
@@ -146,6 +147,41 @@ def test_another_host_is_refused(port, host, path):
 @pytest.mark.parametrize("host", ["127.0.0.1:{port}", "localhost:{port}", "LOCALHOST:{port}"])
 def test_this_computer_is_answered(port, host):
     assert ask(port, "/", host=host.format(port=port))[0] == 200
+
+
+def asked_as_it_stands(port, request):
+    """Return the first line of the answer to a request that no library would write."""
+    with socket.create_connection(("127.0.0.1", port), timeout=60) as line:
+        line.sendall(request.replace("PORT", str(port)).encode("latin-1"))
+        return line.makefile("rb").readline().decode("latin-1")
+
+
+@pytest.mark.parametrize(
+    "hosts", ["Host: 127.0.0.1:PORT\r\nHost: evil.example\r\n", "Host: evil.example\r\nHost: 127.0.0.1:PORT\r\n"]
+)
+def test_two_hosts_are_refused(port, hosts):
+    assert " 403 " in asked_as_it_stands(port, f"GET /summary.md HTTP/1.1\r\n{hosts}\r\n")
+
+
+@pytest.mark.parametrize("target", ["http://evil.example/summary.md", "http://[::1/", "summary.md", "*"])
+def test_a_target_that_is_no_path_is_refused_in_words(port, target):
+    assert " 400 " in asked_as_it_stands(port, f"GET {target} HTTP/1.1\r\nHost: 127.0.0.1:PORT\r\n\r\n")
+
+
+@pytest.mark.parametrize(
+    ("target", "more", "code"),
+    [("/" + 70_000 * "a", "", 414), ("/", f"X: {70_000 * 'a'}\r\n", 431), ("/", 150 * "X: a\r\n", 431)],
+)
+def test_endless_requests_are_refused(port, target, more, code):
+    request = f"GET {target} HTTP/1.1\r\nHost: 127.0.0.1:PORT\r\n{more}\r\n"
+    assert f" {code} " in asked_as_it_stands(port, request)
+
+
+@pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="no pipes with a name")
+def test_what_is_no_file_is_not_opened(folder):
+    (folder / "summary.md").unlink()
+    os.mkfifo(folder / "summary.md")
+    assert file_of_set(folder, "summary.md") is None
 
 
 @pytest.mark.parametrize("method", ["POST", "PUT", "DELETE", "OPTIONS", "TRACE"])

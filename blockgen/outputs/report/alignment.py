@@ -19,7 +19,7 @@ _SPREADS = (
 )  # fmt: skip
 _COLUMNS = ("At the coupling", "Half below", "95 % below", "99.73 % below", "Worst", "Allowed", "Chance of more")
 _STEPS = ("One step tighter", "95 % then", "Gain", "Cost", "How")
-_ARRANGED = ("Arrangement", "95 % below", "Worst", "Chance of more", "Setups", "Fitted", "To be held")
+_ARRANGED = ("Arrangement", "95 % below", "Worst", "Chance of more", "Setups", "Fitted features", "To be held")
 
 
 def alignment(document: Document) -> Markup:
@@ -27,7 +27,10 @@ def alignment(document: Document) -> Markup:
     found = document["alignment"]
     if "offset" not in found:
         return content(element("p", "Not worked out."))
-    lead = element("p", "At the coupling's centre, x = ", plain(found["centre"], "mm", 2), f": {found['method']}.")
+    whose = f" With {document['family'][0]['motor']}." if "family" in document else ""
+    lead = element(
+        "p", "At the coupling's centre, x = ", plain(found["centre"], "mm", 2), f": {found['method']}.{whose}"
+    )
     pictures = element("div", _picture(found, "offset", "mm"), _picture(found, "angle", "deg"), class_="pair")
     return content(
         lead, pictures, _spreads(found), _use(found),

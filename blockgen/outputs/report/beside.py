@@ -29,4 +29,5 @@ def beside(document: Document, files: Mapping[str, str]) -> Markup:
 
 def _rows(files: Mapping[str, str]) -> Iterator[tuple[Child, ...]]:
     for name, role in sorted(files.items()):
-        yield (element("a", name, href=quote(name)), _WHAT.get(role, role))
+        alone = role == "drawing" and not name.endswith(".pdf")  # only paper has the other sheets
+        yield (element("a", name, href=quote(name)), "drawing" if alone else _WHAT.get(role, role))

@@ -14,14 +14,17 @@ from blockgen.outputs.report.values import Document, figure, link, quantity
 _GROUPS = (
     ("fail", "Fails", "These must be mended before anything is made."),
     ("warn", "Warnings", "A person may accept these, with a reason."),
-    ("not_assessed", "Not assessed", "A value is missing; that is not passed."),
+    ("not_assessed", "Not assessed", "A value is missing, or an estimate is too rough to tell; that is not passed."),
     ("pass", "Pass", "These hold."),
 )
 _WORD = {"fail": "FAIL", "warn": "WARNING", "not_assessed": "not assessed", "pass": "pass"}
 _LEAD = (
-    "A bar shows how much of what is allowed is used; the mark in it is all of it. The margin is what is left: "
-    "it holds at 0 % and above."
+    "A bar shows how much of what is allowed is used, the mark in it stands at 100 %. The margin is what is left: a "
+    "check holds at 0 % and above."
 )
+_ALREADY_SAID = "not assessed: "
+"""Begins an explanation beside whose verdict the same words stand."""
+
 Check = Mapping[str, Any]
 
 
@@ -35,13 +38,18 @@ def checks(document: Document) -> Markup:
 
 
 def _group(document: Document, needs: Mapping[str, Any], verdict: str, title: str, words: str) -> Markup:
-    found = sorted((c for c in document["checks"] if c["verdict"] == verdict), key=_margin)
+    found = of_verdict(document, verdict)
     if not found and verdict != "fail":
         return NOTHING
     heading = element("h3", f"{title}: {len(found) or 'none'}")
     items = joined(_check(document, check, needs.get(check["id"])) for check in found)
     rest = (element("p", words), element("ol", items, class_="checks")) if found else ()
-    return joined((heading, *rest))
+    return unfolding(heading, *rest, class_="passed", paper=True) if verdict == "pass" else joined((heading, *rest))
+
+
+def of_verdict(document: Document, verdict: str) -> list[Check]:
+    """Return the checks of one verdict, those with the least margin first."""
+    return sorted((check for check in document["checks"] if check["verdict"] == verdict), key=_margin)
 
 
 def _margin(check: Check) -> float:
@@ -50,7 +58,9 @@ def _margin(check: Check) -> float:
 
 def _check(document: Document, check: Check, need: Mapping[str, Any] | None) -> Markup:
     verdict, because = check["verdict"], check["explanation"]
-    told = element("p", because, class_="because") if because and verdict != "pass" else None
+    told = (
+        element("p", because.removeprefix(_ALREADY_SAID), class_="because") if because and verdict != "pass" else None
+    )
     bare = " check-bare" if check["value"] is None else ""
     return element(
         "li",
@@ -58,10 +68,15 @@ def _check(document: Document, check: Check, need: Mapping[str, Any] | None) -> 
         element("strong", check["title"], class_="title"),
         _figures(check),
         told,
-        element("p", f"Needs {need['key']}; ask: {need['ask']}.", class_="because") if need else None,
-        unfolding("Formula, inputs, source", *_in_full(document, check)),
+        element("p", _to_ask(need, because), class_="because") if need else None,
+        unfolding("Formula, inputs, source", *_in_full(document, check), paper=verdict != "pass"),
         id=anchor("check", check["id"]), class_=f"check check-{verdict}{bare}",
     )  # fmt: skip
+
+
+def _to_ask(need: Mapping[str, Any], because: str) -> str:
+    """Return whom to ask, and for what where the explanation has not said it."""
+    return f"Ask: {need['ask']}." if need["key"] in because else f"Needs {need['key']}; ask: {need['ask']}."
 
 
 def _figures(check: Check) -> Markup:

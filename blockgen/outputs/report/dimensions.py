@@ -6,8 +6,8 @@ from collections.abc import Iterable, Iterator
 
 from blockgen.outputs import show
 from blockgen.outputs.report.markup import Markup, anchor, element, joined
-from blockgen.outputs.report.tables import content, table
-from blockgen.outputs.report.values import Document, amount, figure, link, record_of, words
+from blockgen.outputs.report.tables import content, table, unfolding
+from blockgen.outputs.report.values import AT_A_GLANCE, Document, amount, figure, link, record_of, words
 from blockgen.record import Record
 
 _LEAD = (
@@ -17,10 +17,17 @@ _LEAD = (
 )
 
 
+_ON_PAPER = (
+    "On paper the derivations of the sizes at a glance stand in full, and the checks that do not pass. Whoever wants "
+    "others there unfolds them before printing; all of them are in summary.md."
+)
+
+
 def dimensions(document: Document) -> Markup:
     """Return the section of the dimensions."""
     lines = joined(_unfolding(document, record, "dimension") for record in records(document, "dimensions"))
-    return content(element("p", _LEAD), element("div", lines, class_="values"), _features(document))
+    leads = element("p", _LEAD), element("p", _ON_PAPER, class_="on-paper")
+    return content(*leads, element("div", lines, class_="values"), _features(document))
 
 
 def records(document: Document, place: str) -> Iterator[Record]:
@@ -44,7 +51,7 @@ def _unfolding(document: Document, record: Record, kind: str) -> Markup:
         element("span", record.origin, class_="origin"),
     )  # fmt: skip
     inside = element("div", *_derivation(document, record), class_="derivation", id=anchor(kind, record.key))
-    return element("details", element("summary", *line), inside)
+    return unfolding(joined(line), inside, paper=kind == "dimension" and record.key in AT_A_GLANCE)
 
 
 def _derivation(document: Document, record: Record) -> Iterator[Markup]:

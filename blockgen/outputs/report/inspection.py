@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from urllib.parse import quote
 
 from blockgen.evidence.characteristics import InspectionRow
 from blockgen.outputs import show
@@ -14,16 +15,23 @@ _COLUMNS = ("No.", "Characteristic", "Nominal", "Least", "Greatest", "Unit", "Da
 _RIGHT = _COLUMNS[2:5]
 _LEAD = (
     "Directions come from the bearing seat A, centres from the bearing bore B, levels from the base C. The numbers are "
-    "those of the drawing; blockgen inspect reads the values from the .csv file beside this page."
+    "those of the drawing; blockgen inspect reads the values from the inspection sheet, "
 )
 
 
-def inspection(rows: Sequence[InspectionRow]) -> Markup:
-    """Return the section."""
+def inspection(rows: Sequence[InspectionRow], files: Mapping[str, str]) -> Markup:
+    """Return the section.
+
+    Args:
+        rows: Rows of the inspection sheet.
+        files: Role by name of the files in the set.
+    """
+    sheets = [element("a", name, href=quote(name)) for name, role in files.items() if role == "inspection"]
+    place = sheets[0] if sheets else "which was not asked for in this build"
     own = [row for row in rows if row.needed == "block"]
     bought = [row for row in rows if row.needed == "bought"]
     return content(
-        element("p", _LEAD),
+        element("p", _LEAD, place, "."),
         table("To measure on the block", _COLUMNS, _rows(own), right=_RIGHT),
         table("May be measured on bought parts", _COLUMNS, _rows(bought), right=_RIGHT),
     )  # fmt: skip

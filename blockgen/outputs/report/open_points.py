@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from typing import Any
 
 from blockgen.outputs import show
@@ -23,8 +23,13 @@ def missing(document: Document) -> Markup:
 def _rows(document: Document) -> Iterator[tuple[Child, ...]]:
     titles = {check["id"]: check["title"] for check in document["checks"]}
     for row in document["missing"]:
-        waiting = (element("a", titles.get(of, of), href=f"#{anchor('check', of)}") for of in row["checks"])
+        waiting = (_waiting(of, titles) for of in row["checks"])
         yield (row["key"], row["ask"], joined(waiting, "; "))
+
+
+def _waiting(of: str, titles: Mapping[str, str]) -> Child:
+    """Return a link to a check, or the words of what waits and is none: the status of the design."""
+    return element("a", titles[of], href=f"#{anchor('check', of)}") if of in titles else of
 
 
 def assumptions(document: Document) -> Markup:

@@ -58,7 +58,7 @@ def _parts(contents: Contents) -> list[tuple[str, str, Markup]]:
     """Return id, title and content of each section, in order."""
     document, view = contents.document, contents.view
     return [
-        ("first", "At a glance", first_figures(document)),
+        ("first", "At a glance", first_figures(document, contents.files)),
         ("cautions", "Cautions", cautions(document)),
         *([] if view is None else [("view", "Block and parts in 3D", view.markup)]),
         ("drawing", "Drawing", drawing(document, contents.drawing, contents.files)),
@@ -72,14 +72,14 @@ def _parts(contents: Contents) -> list[tuple[str, str, Markup]]:
         ("clearances", "Clearances", clearances(document)),
         ("missing", "To ask for", missing(document)),
         ("assumptions", "Assumptions", assumptions(document)),
-        ("inspection", "Inspection", inspection(contents.inspection)),
+        ("inspection", "Inspection", inspection(contents.inspection, contents.files)),
         ("spec", "Spec and origins", spec(document, contents.spec)),
         ("files", "Files of this set", beside(document, contents.files)),
     ]
 
 
 def _scripts(contents: Contents) -> tuple[Markup, ...]:
-    own = script(_asset("print.js"))
+    own = script(_asset("folding.js"))
     return (own,) if contents.view is None else (own, script(contents.view.script))
 
 

@@ -52,6 +52,5 @@ def _table(key: str) -> str:
 
 def _group(document: Document, name: str, of: list[Record]) -> Markup:
     title = _TITLES.get(name) or joined(("Table ", element("code", f"[{name}]")))
-    return unfolding(
-        joined((title, f", {len(of)} {'value' if len(of) == 1 else 'values'}")), values(document, of), class_="group"
-    )
+    heading = joined((title, f", {len(of)} {'value' if len(of) == 1 else 'values'}"))
+    return unfolding(heading, values(document, of), class_="group", paper=True)

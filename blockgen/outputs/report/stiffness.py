@@ -2,25 +2,17 @@
 
 from __future__ import annotations
 
-import math
 from base64 import b64encode
 from collections.abc import Iterator, Mapping
 from typing import Any
 
+from blockgen.evidence.stiffness.estimate import Estimate
+from blockgen.evidence.stiffness.result import Across, CaseResult, MeshUsed, Stiffness, Variant
+from blockgen.outputs import stiffness_rows
 from blockgen.outputs.report.markup import Child, Markup, element
 from blockgen.outputs.report.tables import content, table
 from blockgen.outputs.report.values import Document, figure
 
-_COLUMNS = (
-    "Support",
-    "Flanges",
-    "Axial N/um",
-    "Tilt urad",
-    "Offset um",
-    "First frequencies Hz",
-    "Stress MPa",
-    "Unknowns",
-)
 _NOT_ASKED = (
     "Not asked for. Build with --stiffness to have it found by finite elements; until then the checks take estimates "
     "from beams."
@@ -29,25 +21,40 @@ _NOT_ASKED = (
 
 def stiffness(document: Document, picture: bytes | None) -> Markup:
     """Return the section."""
-    found = document.get("stiffness")
-    if not found:
+    told = document.get("stiffness")
+    if not told:
         return content(element("p", _NOT_ASKED))
-    rows = (_variant(variant) for variant in found["variants"])
+    found, columns, shares = _evidence(told), stiffness_rows.COLUMNS, stiffness_rows.SHARE_COLUMNS
     return content(
-        element("p", _lead(found)), None if picture is None else _picture(picture, found["field"]),
-        table("Stiffness by support and flanges, worst load of each", _COLUMNS, rows, right=_COLUMNS[2:]),
+        element("p", stiffness_rows.lead(found)), None if picture is None else _picture(picture, told["field"]),
+        table("Stiffness by support and flanges, worst load of each", columns, _rows(found), right=columns[2:]),
+        table(
+            "Forces on the base screws, the greatest of all supports and loads", shares,
+            stiffness_rows.share_rows(found), right=shares[1:3],
+        ),
     )  # fmt: skip
 
 
-def _lead(found: Mapping[str, Any]) -> str:
-    met = "met" if found["band"] <= found["band_asked"] else "NOT met"
-    return (
-        "By finite elements, each figure that of the worst load with half its error band. All supports are solved on a "
-        "coarse mesh, those at which a figure is judged on finer ones; bands of a coarse mesh are wide. Asked for "
-        f"{found['band_asked']:.1%} where a figure is judged: {met}, {found['band']:.1%}. No support is the worst in "
-        "every respect, so the checks take the worst of all. Tilt and offset are those of the motor bore against the "
-        "bearing bore."
-    )
+def _evidence(told: Mapping[str, Any]) -> Stiffness:
+    """Return the evidence as it stands in the summary; its field is too large to stand there."""
+    variants, meshes = tuple(map(_variant, told["variants"])), tuple(MeshUsed(**mesh) for mesh in told["meshes"])
+    return Stiffness(variants, meshes, told["band_asked"], told["band"], told["point_mass"])
+
+
+def _variant(told: Mapping[str, Any]) -> Variant:
+    others = {
+        "axial_stiffness": Estimate(**told["axial_stiffness"]),
+        "frequencies": tuple(Estimate(**one) for one in told["frequencies"]),
+        "cases": tuple(map(_case, told["cases"])),
+    }
+    return Variant(**{**told, **others})
+
+
+def _case(told: Mapping[str, Any]) -> CaseResult:
+    vectors = {name: Across(**told[name]) for name in ("offset", "slope")}
+    lists = {name: tuple(told[name]) for name in ("stress_place", "distortion")}
+    shares = tuple(map(tuple, told["shares"]))
+    return CaseResult(**{**told, **vectors, **lists, "shares": shares, "stress": Estimate(**told["stress"])})
 
 
 def _picture(picture: bytes, field: Mapping[str, Any]) -> Markup:
@@ -60,25 +67,11 @@ def _picture(picture: bytes, field: Mapping[str, Any]) -> Markup:
     return element("figure", image, element("figcaption", words))
 
 
-def _variant(variant: Mapping[str, Any]) -> tuple[Child, ...]:
-    cases = variant["cases"]
-    axial, stress = variant["axial_stiffness"], max((case["stress"] for case in cases), key=lambda s: s["value"])
-    frequencies = ", ".join(f"{f['value']:.0f}" for f in variant["frequencies"]) or "-"
-    return (
-        variant["title"], variant["flanges"], figure(axial["value"], _with_band(axial["value"], axial["half"])),
-        _longest(cases, "slope", 1e6), _longest(cases, "offset", 1e3), frequencies,
-        figure(stress["value"], _with_band(stress["value"], stress["half"])),
-        figure(variant["unknowns"], str(variant["unknowns"])),
-    )  # fmt: skip
-
-
-def _longest(cases: Iterator[Mapping[str, Any]], which: str, scale: float) -> str:
-    length, half = max((math.hypot(case[which]["y"], case[which]["z"]), case[which]["half"]) for case in cases)
-    return _with_band(length * scale, half * scale)
-
-
-def _with_band(value: float, half: float) -> str:
-    if value <= 0:
-        return "0"
-    digits = max(0, 2 - math.floor(math.log10(value)))
-    return f"{value:.{digits}f} \u00b1{half:.{digits}f}"
+def _rows(found: Stiffness) -> Iterator[tuple[Child, ...]]:
+    for variant, cells in zip(found.variants, stiffness_rows.variant_rows(found), strict=True):
+        title, flanges, axial, tilt, offset, frequencies, stress, mesh = cells
+        worst = max(case.stress.value for case in variant.cases)
+        yield (
+            title, flanges, figure(variant.axial_stiffness.value, axial), tilt, offset, frequencies,
+            figure(worst, stress), mesh,
+        )  # fmt: skip

@@ -28,10 +28,9 @@ def table(caption: str, columns: Sequence[str], rows: Iterable[Sequence[Child]],
     body = joined(_row(row, classes) for row in rows)
     if not body:
         return element("p", f"{caption}: none.", class_="none")
-    inside = element(
-        "table", element("caption", caption), element("thead", element("tr", head)), element("tbody", body)
-    )
-    return scrolling(caption, inside)
+    parts = element("caption", caption), element("thead", element("tr", head)), element("tbody", body)
+    many = {"class_": "many", "style": f"--columns: {len(columns)}"} if len(columns) > _FEW else {}
+    return scrolling(caption, element("table", *parts, **many))
 
 
 def _row(cells: Sequence[Child], classes: Sequence[str | None]) -> Markup:
@@ -51,9 +50,17 @@ def bullets(items: Iterable[Child], class_: str | None = None) -> Markup:
     return element("ul", inside, class_=class_) if inside else NOTHING
 
 
-def unfolding(title: Child, *children: Child, class_: str | None = None) -> Markup:
-    """Return something that unfolds."""
-    return element("details", element("summary", title), *children, class_=class_)
+def unfolding(title: Child, *children: Child, class_: str | None = None, paper: bool = False) -> Markup:
+    """Return something that unfolds.
+
+    Args:
+        title: What is seen while it is folded.
+        children: What unfolds.
+        class_: Its class.
+        paper: True where it is printed unfolded; the others are printed as the reader has left them.
+    """
+    classes = " ".join(name for name in (class_, "paper" if paper else None) if name)
+    return element("details", element("summary", title), *children, class_=classes or None)
 
 
 def facts(pairs: Iterable[tuple[str, Child]]) -> Markup:

@@ -12,6 +12,12 @@ from blockgen.record import Input, Record, Value
 
 Document = Mapping[str, Any]
 
+AT_A_GLANCE = (
+    "length", "width", "height", "shaft_height", "bearing_bore", "motor_bore", "length_low", "length_high",
+    "coupling_position",
+)  # fmt: skip
+"""Dimensions that stand at the top of the page."""
+
 
 def record_of(key: str, entry: Mapping[str, Any]) -> Record:
     """Return an entry of the summary as the record that it came from."""
