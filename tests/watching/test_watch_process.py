@@ -13,6 +13,7 @@ from pathlib import Path
 
 import pytest
 
+from blockgen.cli import run
 from blockgen.outputs.manifest import set_is_whole
 from blockgen.pipeline import build
 from tests.examples import SERVO
@@ -131,22 +132,22 @@ def test_a_save_is_built_with_all_that_the_folder_had_and_the_key_ends_with_0(sp
 
 
 def test_the_key_pressed_twice_leaves_the_rest_and_says_so(spec, tmp_path):
-    folder = build(spec, tmp_path / "out", ("drawing",)).folder
+    folder = build(spec, tmp_path / "out", ("inspection",)).folder
     with running(spec, "--out", tmp_path / "out") as watch:
         watch.wait_for("block, stl built in")
         watch.press()
-        watch.wait_for("Still to come: drawing")
+        watch.wait_for("Still to come: inspection")
         watch.press()
         code, text = watch.ended()
     assert code == 0, text
-    assert ("It lacks drawing" in text) == ("drawing" not in roles_in(folder))
+    assert ("It lacks inspection" in text) == ("inspection" not in roles_in(folder))
     assert set_is_whole(folder)
     assert [path.name for path in (tmp_path / "out").iterdir()] == [folder.name]
 
 
 @pytest.mark.skipif(not Path("/proc/self/task").is_dir(), reason="the second process is found in /proc")
 def test_killed_in_the_middle_a_whole_set_stands_and_no_process_stays(spec, tmp_path):
-    folder = build(spec, tmp_path / "out", ROLES).folder
+    folder = build(spec, tmp_path / "out", ("inspection",)).folder
     with running(spec, "--out", tmp_path / "out") as watch:
         watch.wait_for("block, stl built in")
         until(lambda: children_of(watch.process.pid))
@@ -218,10 +219,8 @@ def page(address):
         (("axis.toml", "--serve", "--port", "65536"), "--port"),
     ],
 )
-def test_wrong_usage_ends_with_2_at_once(spec, tmp_path, arguments, said):
+def test_wrong_usage_ends_with_2_at_once(spec, tmp_path, capsys, arguments, said):
     name, *options = arguments
-    with running(tmp_path / name, *options) as watch:
-        code, text = watch.ended()
-    assert code == 2
-    assert said in text
+    assert run(["watch", str(tmp_path / name), *options]) == 2
+    assert said in capsys.readouterr().err
     assert [path.name for path in tmp_path.iterdir()] == ["axis.toml"]
