@@ -7,9 +7,13 @@ from typing import Any
 from blockgen.outputs.report.axial_picture import axial_picture
 from blockgen.outputs.report.markup import Markup, element, joined
 from blockgen.outputs.report.tables import content, scrolling, table
-from blockgen.outputs.report.values import Document, link, plain
+from blockgen.outputs.report.values import Document, link, none_left, number_of, plain
 
 _COLUMNS = ("Constraint", "Room", "Room after tolerances", "What is bound", "Value", "Limit")
+_LENGTHS = (
+    ("length_min", "shortest"), ("length_max", "longest"), ("length_low", "shortest after tolerances"),
+    ("length_high", "longest after tolerances"), ("length", "chosen"),
+)  # fmt: skip
 _LEAD = (
     "Three places lie on the shaft: the bearing seat, where the coupling starts, and the motor seat. Each fact keeps "
     "one of their distances from being too small or too great; the tightest stand first."
@@ -26,15 +30,9 @@ def axial(document: Document) -> Markup:
 
 
 def _interval(document: Document) -> Markup:
-    pieces = [
-        joined((link(document, key, name), " ", plain(document["dimensions"][key]["value"], "mm")))
-        for key, name in (
-            ("length_min", "shortest"), ("length_max", "longest"), ("length_low", "shortest after tolerances"),
-            ("length_high", "longest after tolerances"), ("length", "chosen"),
-        )
-        if key in document["dimensions"]
-    ]  # fmt: skip
-    return element("p", "Length of the block: ", joined(pieces, ", "), ".")
+    lengths = ((key, name, number_of(document, key)) for key, name in _LENGTHS)
+    pieces = [joined((link(document, key, name), " ", plain(n, "mm"))) for key, name, n in lengths if n is not None]
+    return element("p", "Length of the block: ", joined((*pieces, none_left(document)), ", "), ".")
 
 
 def _constraints(document: Document) -> Markup:

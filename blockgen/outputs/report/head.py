@@ -10,7 +10,7 @@ from blockgen.outputs import show
 from blockgen.outputs.report.checks import of_verdict
 from blockgen.outputs.report.markup import Child, Markup, anchor, element, joined
 from blockgen.outputs.report.tables import bullets, content, facts
-from blockgen.outputs.report.values import Document, amount, entry_of, figure, record_of
+from blockgen.outputs.report.values import Document, amount, entry_of, figure, none_left, record_of
 
 FOR_WHOM = (
     "For those who decide, make, measure and assemble this block. Every figure is that of summary.json beside this "
@@ -70,7 +70,7 @@ def _sizes(document: Document) -> Iterator[tuple[str, Child]]:
     for name, key in (("Shaft height", "shaft_height"), ("Bearing bore", "bearing_bore"), ("Motor bore", "motor_bore")):
         yield name, _size(document, key)
     lengths = joined((_size(document, "length_low"), " to ", _size(document, "length_high")))
-    yield "Possible length, with tolerances", lengths
+    yield "Possible length, with tolerances", none_left(document) or lengths
 
 
 def _shafts(document: Document) -> Iterator[tuple[str, Child]]:

@@ -50,6 +50,12 @@ def number_of(document: Document, key: str) -> float | None:
     return None if isinstance(value, bool) or not isinstance(value, (int, float)) else float(value)
 
 
+def none_left(document: Document) -> str | None:
+    """Return in words why no length is left once tolerances are taken off; None where one is left."""
+    narrow = entry_of(document, "length_low")
+    return str(narrow["rule"]) if narrow is not None and narrow["value"] is None else None
+
+
 def figure(value: Any, shown: str) -> Markup:
     """Return a number as it is shown, with the exact one of the summary beside it for machines."""
     if isinstance(value, bool) or not isinstance(value, (int, float)):

@@ -46,3 +46,13 @@ def test_each_warning_is_named_there(contents, shown):
     assert titles
     for title in titles:
         assert title in shown.words(shown.by_id["first"])
+
+
+def test_where_no_length_is_left_the_reason_stands_there(contents):
+    rule = "no length is feasible in the worst case of the tolerances, 5.00 mm missing"
+    dimensions = contents.document["dimensions"]
+    none = {key: {**dimensions[key], "value": None, "rule": rule} for key in ("length_low", "length_high")}
+    made, top = first(contents, document={**contents.document, "dimensions": {**dimensions, **none}})
+    assert f"Possible length, with tolerances{rule}" in made.words(top)
+    words = made.words(made.by_id["axial"])
+    assert f"longest 116 mm, chosen 113 mm, {rule}." in words
