@@ -7,16 +7,16 @@ import sys
 
 import pytest
 
-from blockgen import pipeline
 from tests.examples import SERVO
+from tests.outputs.report.built import folder_of_the_demo
 from tests.outputs.report.reading import Page, Strict, local
 
 pytestmark = pytest.mark.slow
 
 
 @pytest.fixture(scope="module")
-def folder(tmp_path_factory):
-    return pipeline.build(SERVO, tmp_path_factory.mktemp("out"), only=["report"]).folder
+def folder():
+    return folder_of_the_demo()
 
 
 @pytest.fixture(scope="module")
